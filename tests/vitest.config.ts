@@ -1,0 +1,13 @@
+import { fileURLToPath } from 'node:url'
+import { defineConfig } from 'vitest/config'
+
+export default defineConfig({
+  root: fileURLToPath(new URL('..', import.meta.url)),
+  test: {
+    include: ['tests/**/*.test.ts'],
+    environment: 'node',
+    testTimeout: 30_000,
+    hookTimeout: 120_000,
+    reporters: ['default', ['json', { outputFile: 'dist/test-report.json' }]],
+  },
+})
