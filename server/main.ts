@@ -1,0 +1,68 @@
+import { buildApp } from './app.ts'
+import { type Config, readConfig } from './config.ts'
+import { rangeFetcher } from './store/fetch-range.ts'
+import { openLive } from './store/live.ts'
+import { openStore } from './store/open.ts'
+import { startPulling } from './store/pull.ts'
+import { FaultyRangeError } from './store/ranges.ts'
+import { seedDemoShops } from './store/seed.ts'
+import { StoreUnavailableError } from './store/store.ts'
+
+const result = readConfig(process.env)
+if (!result.ok) fail(`Faulty settings:\n${result.faults.join('\n')}`)
+const { config } = result
+
+/** Until the service has a logger, faults go to the console. */
+let report = (level: 'info' | 'error', message: string): void => console[level](message)
+
+const { store, live } = await openServices(config).catch((error: unknown) => {
+  if (error instanceof FaultyRangeError || error instanceof StoreUnavailableError) fail(error.message)
+  throw error
+})
+const app = await buildApp({
+  ranges: live.ranges,
+  services: { store, live },
+  logger: { level: config.logLevel },
+})
+report = (level, message) => app.log[level](message)
+const pulling = startPulling({
+  sources: config.rangeSources,
+  everyS: config.rangePullS,
+  fetcher: rangeFetcher({ allowPrivate: config.rangePullPrivate }),
+  store,
+  live,
+  log: report,
+})
+const address = await app.listen({ port: config.port, host: config.host })
+console.log(`Tallywatt runs at ${address}`)
+void pulling.pullAll()
+
+for (const signal of ['SIGINT', 'SIGTERM'] as const) {
+  process.once(signal, () => {
+    close().then(
+      () => process.exit(0),
+      (error: unknown) => fail(String(error)),
+    )
+  })
+}
+
+async function openServices({ storeUrl, storeWaitS, demoShops }: Config) {
+  const opened = await openStore(storeUrl, storeWaitS)
+  if (demoShops) await seedDemoShops(opened)
+  return {
+    store: opened,
+    live: await openLive({ store: opened, log: (level, message) => report(level, message) }),
+  }
+}
+
+async function close(): Promise<void> {
+  await app.close()
+  await pulling.stop()
+  await live.close()
+  await store.close()
+}
+
+function fail(message: string): never {
+  console.error(message)
+  process.exit(1)
+}

@@ -1,0 +1,207 @@
+import type { RangeDocument } from '../../core/range/range-document.ts'
+import type { PartList } from '../../shared/contract/range-admin.ts'
+import type { DocumentFault } from '../../shared/explain.ts'
+import { pointerOf } from '../../shared/pointer.ts'
+import { readRange } from '../../shared/range-reading.ts'
+import { letters, readCell } from './cells.ts'
+import { COLUMNS, type Column } from './columns.ts'
+import { type CsvTable, decodeText, type Row, readCsv } from './csv-text.ts'
+import { decimalSignOf } from './numbers.ts'
+
+/** A place in a CSV file. */
+export interface FilePlace {
+  /** Line of the file, from 1. */
+  readonly line: number
+  /** Column of the file, from 1. */
+  readonly column?: number
+  /** The header over that column. */
+  readonly header?: string
+}
+
+/** A fault of a range file: in the document that it would make and, for CSV, in the file. */
+export type FileFault = DocumentFault & Partial<FilePlace>
+
+/** A range that keeps the contract, or every fault of the file that was to make it. */
+export type FileReading =
+  | { readonly ok: true; readonly range: RangeDocument }
+  | { readonly ok: false; readonly faults: readonly FileFault[] }
+
+/**
+ * Reads a CSV file of one part list into a range: the list is replaced, the rest stays.
+ *
+ * @param file.bytes - The file
+ * @param file.list - The list that it holds
+ * @param file.base - The range that the rest comes from
+ * @returns The new range, or all faults in the order of the file
+ */
+export function readCsvList(file: {
+  readonly bytes: Uint8Array
+  readonly list: PartList
+  readonly base: RangeDocument
+}): FileReading {
+  const { list, base } = file
+  const table = readCsv(decodeText(file.bytes))
+  const [headerRow, ...rows] = table.rows
+  if (headerRow === undefined) {
+    return { ok: false, faults: [{ pointer: pointerOf([list]), message: 'The file is empty.', line: 1 }] }
+  }
+  const faults: FileFault[] = []
+  if (table.unclosedQuoteLine !== undefined) {
+    faults.push({
+      pointer: pointerOf([list]),
+      message: 'A quotation mark opens here and is never closed.',
+      line: table.unclosedQuoteLine,
+    })
+  }
+  const headers = readHeaders(list, headerRow, rows, faults)
+  const { parts, places, refused } = readRows({ list, table, headers, rows, faults })
+  const reading = readRange({ ...base, [list]: keepingPrices(parts, base[list]) })
+  if (!reading.ok) {
+    for (const fault of reading.faults) {
+      if (refused.some((pointer) => isWithin(fault.pointer, pointer))) continue
+      faults.push({ ...fault, ...placeOf(fault.pointer, places) })
+    }
+  }
+  if (reading.ok && faults.length === 0) return { ok: true, range: reading.range }
+  return { ok: false, faults: faults.sort(byPlace) }
+}
+
+interface Header {
+  readonly column: Column
+  readonly at: number
+  readonly text: string
+}
+
+function readHeaders(list: PartList, row: Row, rows: readonly Row[], faults: FileFault[]): readonly Header[] {
+  const headers: Header[] = []
+  const fault = (at: number, header: string, message: string) =>
+    faults.push({ pointer: pointerOf([list]), message, line: row.line, column: at + 1, header })
+  const known = COLUMNS[list]
+  for (const [at, cell] of row.cells.entries()) {
+    const text = cell.text.trim()
+    if (text === '') {
+      const used = rows.some((other) => (other.cells[at]?.text.trim() ?? '') !== '')
+      if (used) fault(at, text, 'This column has cells but no header.')
+      continue
+    }
+    const column = known.find(({ name }) => letters(name) === letters(text))
+    if (column === undefined) {
+      fault(at, text, `There is no column "${text.slice(0, 40)}"; the columns are ${namesOf(known)}.`)
+    } else if (headers.some((header) => header.column === column)) {
+      fault(at, text, `The column "${column.name}" stands twice.`)
+    } else {
+      headers.push({ column, at, text })
+    }
+  }
+  for (const column of known) {
+    if (!column.required || headers.some((header) => header.column === column)) continue
+    faults.push({
+      pointer: pointerOf([list]),
+      message: `The column "${column.name}" is missing.`,
+      line: row.line,
+      header: column.name,
+    })
+  }
+  return headers
+}
+
+interface Rows {
+  readonly list: PartList
+  readonly table: CsvTable
+  readonly headers: readonly Header[]
+  readonly rows: readonly Row[]
+  readonly faults: FileFault[]
+}
+
+function readRows({ list, table, headers, rows, faults }: Rows) {
+  const numeric = headers.filter(({ column }) => column.kind === 'number' || column.kind === 'money')
+  const cells = rows.flatMap((row) => numeric.map(({ at }) => row.cells[at]?.text ?? ''))
+  const style = { decimal: decimalSignOf(cells), separator: table.separator }
+  const places = new Map<string, FilePlace>()
+  /** Pointers whose fault is told already, by the cell or by the missing column. */
+  const refused: string[] = []
+  const lastColumn = Math.max(...headers.map(({ at }) => at))
+  const parts = rows.map((row, index) => {
+    const part: Record<string, unknown> = list === 'inverters' ? { features: [] } : {}
+    places.set(pointerOf([list, index]), { line: row.line })
+    for (const column of COLUMNS[list]) {
+      const pointer = pointerOf([list, index, ...column.path])
+      const header = headers.find((candidate) => candidate.column === column)
+      if (header === undefined) {
+        if (column.required) refused.push(pointer)
+        continue
+      }
+      const cell = row.cells[header.at]
+      const place = { line: cell?.line ?? row.line, column: header.at + 1, header: header.text }
+      places.set(pointer, place)
+      const reading = readCell(column, cell?.text ?? '', style)
+      const message = reading.ok
+        ? column.required && reading.value === undefined
+          ? `This cell is empty; it needs a value. ${column.about}`
+          : undefined
+        : reading.message
+      if (message !== undefined) {
+        faults.push({ pointer, message, ...place })
+        refused.push(pointer)
+      } else if (reading.ok && reading.value !== undefined) {
+        put(part, column.path, reading.value)
+      }
+    }
+    if (list === 'inverters' && part.connection === undefined) {
+      part.connection = {}
+    }
+    const extra = row.cells.findIndex((cell, at) => at > lastColumn && cell.text.trim() !== '')
+    if (extra >= 0 && table.rows[0]?.cells[extra] === undefined) {
+      faults.push({
+        pointer: pointerOf([list, index]),
+        message: 'This row has more cells than there are headers; is a separator or a quotation mark amiss?',
+        line: row.line,
+        column: extra + 1,
+      })
+    }
+    return part
+  })
+  return { parts, places, refused }
+}
+
+function put(part: Record<string, unknown>, path: readonly string[], value: unknown): void {
+  const [first, second] = path
+  if (first === undefined) return
+  if (second === undefined) part[first] = value
+  else part[first] = { ...(part[first] as object | undefined), [second]: value }
+}
+
+/** A price that a spreadsheet has only written otherwise (74.9 for 74.90) stays as it was. */
+function keepingPrices(
+  parts: readonly Record<string, unknown>[],
+  before: readonly { readonly sku: string; readonly price: string }[],
+): readonly Record<string, unknown>[] {
+  const prices = new Map(before.map(({ sku, price }) => [sku, price]))
+  return parts.map((part) => {
+    const price = prices.get(String(part.sku))
+    return price !== undefined && price !== part.price && Number(price) === Number(part.price)
+      ? { ...part, price }
+      : part
+  })
+}
+
+function isWithin(pointer: string, outer: string): boolean {
+  return pointer === outer || pointer.startsWith(`${outer}/`)
+}
+
+function placeOf(pointer: string, places: ReadonlyMap<string, FilePlace>): FilePlace | undefined {
+  for (let at = pointer; at !== ''; at = at.slice(0, at.lastIndexOf('/'))) {
+    const place = places.get(at)
+    if (place !== undefined) return place
+  }
+  return undefined
+}
+
+function byPlace(a: FileFault, b: FileFault): number {
+  const last = Number.MAX_SAFE_INTEGER
+  return (a.line ?? last) - (b.line ?? last) || (a.column ?? 0) - (b.column ?? 0)
+}
+
+function namesOf(columns: readonly Column[]): string {
+  return columns.map(({ name }) => name).join(', ')
+}

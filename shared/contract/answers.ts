@@ -1,0 +1,284 @@
+import { z } from 'zod/v3'
+import { CAUTION_CODES, CAUTION_SEVERITIES } from '../../core/advice/cautions.ts'
+import { FINDING_CODES, SEVERITIES } from '../../core/advice/findings.ts'
+import {
+  CIRCUIT_LIMITS,
+  KIT_ROLES,
+  KIT_STATES,
+  RUNTIME_LIMITS,
+  WHAT_IF_KINDS,
+} from '../../core/advice/vocabulary.ts'
+import { START_KINDS, WAVEFORM_NEEDS } from '../../core/loads/vocabulary.ts'
+import { FUSE_STYLES } from '../../core/range/vocabulary.ts'
+import { OUTCOMES } from '../../core/sizing.ts'
+import { STEP_CODES } from '../../core/working.ts'
+import { chemistrySchema, connectionKindSchema } from './primitives.ts'
+
+/** Something a check found, with its sentence. */
+export const findingSchema = z
+  .object({
+    code: z.enum(FINDING_CODES),
+    severity: z.enum(SEVERITIES),
+    loadIds: z.array(z.string()).optional(),
+    values: z.record(z.unknown()),
+    message: z.string(),
+  })
+  .strict()
+export type FindingAnswer = z.output<typeof findingSchema>
+
+export const outcomeSchema = z.enum(OUTCOMES)
+
+/** What one load asks for, figures of one item. */
+const demandLoadSchema = z
+  .object({
+    id: z.string(),
+    name: z.string().optional(),
+    appliance: z.string().optional(),
+    quantity: z.number(),
+    runningW: z.number(),
+    runningVA: z.number(),
+    startingW: z.number(),
+    startingS: z.number(),
+    startKind: z.enum(START_KINDS),
+    minutesPerDay: z.number(),
+    energyWhPerDay: z.number(),
+    waveform: z.enum(WAVEFORM_NEEDS),
+    medical: z.boolean(),
+    estimated: z.boolean(),
+  })
+  .strict()
+
+/** What the loads ask of an inverter together. */
+export const demandSchema = z
+  .object({
+    runningW: z.number(),
+    runningVA: z.number(),
+    startingW: z.number(),
+    startingS: z.number(),
+    requiredContinuousW: z.number(),
+    energyWhPerDay: z.number(),
+    waveform: z.enum(WAVEFORM_NEEDS),
+    loads: z.array(demandLoadSchema),
+  })
+  .strict()
+export type DemandAnswer = z.output<typeof demandSchema>
+
+/** The unit that is recommended. */
+export const recommendedSchema = z
+  .object({
+    sku: z.string(),
+    name: z.string(),
+    continuousW: z.number(),
+    surgeW: z.number(),
+    loadFraction: z.number(),
+    price: z.string(),
+    currency: z.string(),
+    url: z.string().optional(),
+    imageUrl: z.string().optional(),
+    findings: z.array(findingSchema),
+  })
+  .strict()
+
+/** A unit that was considered. */
+export const consideredSchema = z
+  .object({
+    sku: z.string(),
+    name: z.string(),
+    continuousW: z.number(),
+    fits: z.boolean(),
+    findings: z.array(findingSchema),
+  })
+  .strict()
+
+export const cautionSchema = z
+  .object({ code: z.enum(CAUTION_CODES), severity: z.enum(CAUTION_SEVERITIES), message: z.string() })
+  .strict()
+
+/** One step of the arithmetic behind the answer. */
+export const workingStepSchema = z
+  .object({
+    step: z.enum(STEP_CODES),
+    title: z.string(),
+    loadId: z.string().optional(),
+    values: z.record(z.unknown()).describe('Numbers, words or yes/no; units in the names.'),
+    source: z.string().optional(),
+    sourceDocument: z.string().optional(),
+  })
+  .strict()
+
+/** An amount of money. */
+export const moneyAnswerSchema = z.object({ amount: z.string(), currency: z.string() }).strict()
+
+export const rangeStampSchema = z.object({ shopId: z.string(), version: z.number() }).strict()
+
+/** The battery side of the answer: cable and fuse. */
+export const circuitSchema = z
+  .object({
+    worstCaseA: z.number().describe('Battery current at full power and the lowest working voltage. [A]'),
+    oneWayLengthM: z.number(),
+    conductor: z
+      .object({
+        areaMm2: z.number(),
+        awg: z.string().optional(),
+        label: z.string().describe('As the shop’s wire sizes have it, such as "50 mm²" or "1/0 AWG".'),
+        parallelPairs: z.number(),
+        ampacityA: z.number(),
+        dropV: z.number(),
+        dropFraction: z.number(),
+      })
+      .strict(),
+    governedBy: z.enum(CIRCUIT_LIMITS).describe('What made the conductor this size.'),
+    fuse: z
+      .object({
+        ratingA: z.number(),
+        style: z.enum(FUSE_STYLES),
+        minA: z.number().describe('1.25 times the worst-case current. [A]'),
+        maxA: z.number().describe('What the conductor may carry. [A]'),
+        breakingCapacityA: z.number(),
+        voltageV: z.number(),
+      })
+      .strict()
+      .nullable(),
+    connection: z
+      .object({ kind: connectionKindSchema, limitA: z.number().optional(), limitW: z.number().optional() })
+      .strict(),
+    findings: z.array(findingSchema),
+  })
+  .strict()
+export type CircuitAnswer = z.output<typeof circuitSchema>
+
+/** How a day's energy is put back. */
+export const rechargeSchema = z
+  .object({
+    energyWh: z.number().describe('What the source must give, losses included. [Wh]'),
+    chargeAh: z.number(),
+    solarW: z.number().describe('Panel rating that puts it back in one day of `sunHours`. [W]'),
+    sunHours: z.number(),
+    chargerA: z.number(),
+    chargerHours: z.number().describe('Hours behind an alternator or mains charger of `chargerA`.'),
+    absorptionHours: z.number(),
+  })
+  .strict()
+
+/** How long the battery lasts. */
+export const runtimeAnswerSchema = z
+  .object({
+    hours: z.number(),
+    hoursLow: z.number(),
+    hoursHigh: z.number(),
+    limitedBy: z.enum(RUNTIME_LIMITS),
+    usableWh: z.number(),
+    averageA: z.number(),
+    daysOfAutonomy: z.number().optional(),
+    curve: z.array(
+      z
+        .object({ hours: z.number(), socFraction: z.number(), terminalV: z.number(), currentA: z.number() })
+        .strict(),
+    ),
+    day: z
+      .object({
+        energyWh: z.number().describe('Energy that the day asks of the battery. [Wh]'),
+        fits: z.boolean(),
+        remainingSocFraction: z.number(),
+      })
+      .strict()
+      .optional()
+      .describe('The plan of one day: each load its minutes, idle draw between, heavy loads first.'),
+    recharge: rechargeSchema.optional(),
+    findings: z.array(findingSchema),
+  })
+  .strict()
+export type RuntimeAnswer = z.output<typeof runtimeAnswerSchema>
+
+/** The battery that the plan takes, whatever battery there is. */
+export const bankSchema = z
+  .object({
+    chemistry: chemistrySchema,
+    nominalV: z.number(),
+    days: z.number(),
+    energyWhPerDay: z.number(),
+    neededCapacityAh: z.number(),
+    boundBy: z.enum(['energy', 'current']),
+  })
+  .strict()
+
+/** One part of the kit. */
+export const kitLineSchema = z
+  .object({
+    role: z.enum(KIT_ROLES),
+    sku: z.string().optional(),
+    name: z.string().optional(),
+    quantity: z.number(),
+    specification: z.string().describe('What the part must be, also where the range holds none.'),
+    why: z.string(),
+    price: z.string().optional().describe('Of one.'),
+    url: z.string().optional(),
+    state: z.enum(KIT_STATES),
+  })
+  .strict()
+export type KitLine = z.output<typeof kitLineSchema>
+
+/** A change of the plan and what it would buy. */
+export const whatIfSchema = z
+  .object({
+    kind: z.enum(WHAT_IF_KINDS),
+    loadIds: z.array(z.string()),
+    outcome: outcomeSchema,
+    sku: z.string().optional(),
+    continuousW: z.number().optional(),
+    message: z.string(),
+    values: z.record(z.unknown()),
+  })
+  .strict()
+export type WhatIfAnswer = z.output<typeof whatIfSchema>
+
+/** The largest label rating of a load at which the chosen unit still fits everything. */
+export const labelLimitSchema = z
+  .object({
+    loadId: z.string(),
+    limitW: z.number().describe('Input power of one item. [W]'),
+    cookingW: z.number().optional().describe('For a microwave: the cooking power that it roughly means. [W]'),
+    message: z.string(),
+  })
+  .strict()
+
+/** Reply of POST sizing. */
+export const sizingAnswerSchema = z
+  .object({
+    outcome: outcomeSchema,
+    demand: demandSchema,
+    recommended: recommendedSchema.nullable(),
+    considered: z.array(consideredSchema),
+    consideredTotal: z.number(),
+    whatIfs: z.array(whatIfSchema),
+    labelLimits: z.array(labelLimitSchema),
+    circuit: circuitSchema.nullable(),
+    runtime: runtimeAnswerSchema.nullable().describe('Null where no battery is stated.'),
+    bank: bankSchema.nullable(),
+    kit: z.array(kitLineSchema),
+    kitTotal: moneyAnswerSchema
+      .nullable()
+      .describe('Of the parts of the kit that the range holds and the buyer lacks.'),
+    assumptions: z.array(findingSchema),
+    cautions: z.array(cautionSchema),
+    working: z.array(workingStepSchema).optional(),
+    range: rangeStampSchema,
+  })
+  .strict()
+export type SizingAnswer = z.output<typeof sizingAnswerSchema>
+
+/** Reply of POST fit. */
+export const fitAnswerSchema = z
+  .object({
+    outcome: outcomeSchema,
+    demand: demandSchema,
+    unit: consideredSchema.extend({ surgeW: z.number(), loadFraction: z.number() }).strict(),
+    circuit: circuitSchema.nullable(),
+    runtime: runtimeAnswerSchema.nullable(),
+    smallest: recommendedSchema.nullable().describe('The smallest unit of the range that fits.'),
+    assumptions: z.array(findingSchema),
+    cautions: z.array(cautionSchema),
+    range: rangeStampSchema,
+  })
+  .strict()
+export type FitAnswer = z.output<typeof fitAnswerSchema>
