@@ -45,6 +45,12 @@ export type RuntimeFault =
   | PlanFault
   | { readonly path: readonly (string | number)[]; readonly code: 'inverter-needed' }
   | { readonly path: readonly (string | number)[]; readonly code: 'unknown-unit'; readonly sku: string }
+  | {
+      readonly path: readonly (string | number)[]
+      readonly code: 'inverter-too-small'
+      readonly runningW: number
+      readonly continuousW: number
+    }
 
 /** The run time, of loads with their day, or every fault. */
 export type RuntimeResult =
@@ -74,6 +80,7 @@ export function runtimeFor(range: PreparedRange, input: RuntimeInput): RuntimeRe
   const fed = feeding(range, input)
   if ('code' in fed) return { ok: false, faults: [fed] }
   if (power.basis === 'mains') {
+    if (power.watts > fed.inverter.continuousW) return tooSmall(input, fed.inverter, power.watts)
     const dcPowerW = dcPower(fed.inverter, power.watts)
     const { cutOffV } = fed.inverter
     const { cableResistanceOhm } = fed
@@ -88,7 +95,15 @@ export function runtimeFor(range: PreparedRange, input: RuntimeInput): RuntimeRe
       faults: planned.faults.map((fault) => ({ ...fault, path: ['power', ...fault.path] })),
     }
   }
-  return { ok: true, answer: batteryAnswer({ demand: planned.plan.demand, supply, ...fed }, bank) }
+  const { demand } = planned.plan
+  if (demand.runningW > fed.inverter.continuousW) return tooSmall(input, fed.inverter, demand.runningW)
+  return { ok: true, answer: batteryAnswer({ demand, supply, ...fed }, bank) }
+}
+
+/** A unit can't give more than its continuous power, so there is no run time to tell. */
+function tooSmall({ sku }: RuntimeInput, { continuousW }: FedInverter, runningW: number): RuntimeResult {
+  const path = sku === undefined ? ['inverter', 'continuousW'] : ['sku']
+  return { ok: false, faults: [{ path, code: 'inverter-too-small', runningW, continuousW }] }
 }
 
 function feeding(

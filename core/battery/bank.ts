@@ -33,7 +33,7 @@ export interface BatteryBank {
   readonly healthFraction?: number | undefined
   /** Largest steady current that the battery or its protection board allows. [A] above 0 */
   readonly maxDischargeA?: number | undefined
-  /** Resistance as its sheet states it. [ohm] 0..10 */
+  /** Resistance as its sheet states it. [ohm] 0..100,000 */
   readonly internalResistanceOhm?: number | undefined
 }
 
@@ -149,11 +149,11 @@ function requireBank(bank: BatteryBank): void {
   requireInRange('startSocFraction', bank.startSocFraction ?? 1, 0, 1)
   requireInRange('temperatureC', bank.temperatureC ?? 25, -40, 80)
   requireInRange('healthFraction', bank.healthFraction ?? 1, 0.3, 1)
-  requireInRange('maxDischargeA', bank.maxDischargeA ?? 1, 1e-3, 1e6)
-  requireInRange('internalResistanceOhm', bank.internalResistanceOhm ?? 0, 0, 10)
+  requireInRange('maxDischargeA', bank.maxDischargeA ?? 1, 1e-9, 1e9)
+  requireInRange('internalResistanceOhm', bank.internalResistanceOhm ?? 0, 0, 1e5)
   for (const other of bank.otherRates ?? []) {
     requireInRange('otherRates.hourRateH', other.hourRateH, 0.05, 240)
-    requireInRange('otherRates.capacityAh', other.capacityAh, 0.1, 200_000)
+    requireInRange('otherRates.capacityAh', other.capacityAh, 1e-6, 1e9)
   }
 }
 

@@ -28,7 +28,8 @@ export function inverterInputW(inverter: InverterLosses & { readonly outputW: nu
   requireInRange('continuousW', continuousW, 1, 100_000)
   requireInRange('outputW', outputW, 0, 10 * continuousW)
   const { a, b, c } = lossCoefficients(inverter)
-  const load = outputW / continuousW
+  // A loss that falls with load (a unit that idles on more than it loses) is not carried on past full load.
+  const load = b < 0 ? Math.min(outputW / continuousW, 1) : outputW / continuousW
   return outputW + continuousW * (a + b * load + c * load * load)
 }
 

@@ -1,4 +1,4 @@
-import { LEAD_ACID_CELL } from '../tables/chemistries.ts'
+import { LEAD_ACID_CELL, type LeadAcidFigures } from '../tables/chemistries.ts'
 import type { BankModel } from './bank.ts'
 import { interpolate } from './table-lookup.ts'
 
@@ -43,10 +43,7 @@ export function loadCurrentA(
     const emfV = cells * interpolate(model.figures.openCircuitCellV, socFraction)
     return constantPowerCurrentA(emfV, resistanceOhm + cableOhm, powerW)
   }
-  const emptyV = cells * (kind.emptyCellV - LEAD_ACID_CELL.polarisationV)
-  const lineV = emptyV + cells * (kind.fullCellV - kind.emptyCellV) * socFraction
-  const kneeV = emptyV - cells * LEAD_ACID_CELL.ratedEndV
-  const knee = Math.exp(-socFraction / LEAD_ACID_CELL.kneeSocFraction)
+  const { lineV, kneeV, knee } = leadAcidLine(model, kind, socFraction)
   const kneeA = constantPowerCurrentA(lineV - kneeV * knee, resistanceOhm * (1 - knee) + cableOhm, powerW)
   if (kneeA * resistanceOhm <= kneeV) return kneeA
   const plainA = constantPowerCurrentA(lineV, resistanceOhm + cableOhm, powerW)
@@ -78,7 +75,71 @@ export function operatingPoint(
   powerW: number,
   cableOhm: number,
 ): OperatingPoint | undefined {
-  const currentA = loadCurrentA(model, socFraction, powerW, cableOhm)
+  return asPoint(model, socFraction, {
+    powerW,
+    cableOhm,
+    currentA: loadCurrentA(model, socFraction, powerW, cableOhm),
+  })
+}
+
+/** A load of a moment on top of a steady one. */
+export interface Surge {
+  /** Steady power at the inverter's input. [W] 0 or more */
+  readonly runningW: number
+  /** Power of the moment, the steady one included. [W] 0 or more */
+  readonly startingW: number
+  /** Resistance of the battery cable, both ways. [ohm] 0 or more */
+  readonly cableOhm: number
+}
+
+/**
+ * Current and voltages of a bank while a load starts. The moment is too short to exhaust the cells: the fall of
+ * voltage at the end of a discharge is that of the steady current, and the surge only meets the resistance.
+ *
+ * @param model - The bank
+ * @param socFraction - State of charge. 0..1
+ * @param surge - Powers and cable
+ * @returns The operating point of the moment; undefined when the voltage collapses
+ * @source elementary-circuits
+ */
+export function surgePoint(model: BankModel, socFraction: number, surge: Surge): OperatingPoint | undefined {
+  const { startingW, runningW, cableOhm } = surge
+  const { kind } = model.figures
+  if (kind.family === 'lithium') return operatingPoint(model, socFraction, startingW, cableOhm)
+  const runningA = loadCurrentA(model, socFraction, runningW, cableOhm)
+  if (!Number.isFinite(runningA)) return undefined
+  const { lineV, kneeV, knee } = leadAcidLine(model, kind, socFraction)
+  const emfV = lineV - Math.max(0, kneeV - runningA * model.resistanceOhm) * knee
+  const currentA = constantPowerCurrentA(emfV, model.resistanceOhm + cableOhm, startingW)
+  return asPoint(model, socFraction, { powerW: startingW, cableOhm, currentA })
+}
+
+interface LeadAcidLine {
+  /** Working voltage at no current. [V] */
+  readonly lineV: number
+  /** What the end of a discharge takes from it at no current. [V] */
+  readonly kneeV: number
+  /** Share of that which has set in. 0..1 */
+  readonly knee: number
+}
+
+function leadAcidLine({ cells }: BankModel, kind: LeadAcidFigures, socFraction: number): LeadAcidLine {
+  const emptyV = cells * (kind.emptyCellV - LEAD_ACID_CELL.polarisationV)
+  return {
+    lineV: emptyV + cells * (kind.fullCellV - kind.emptyCellV) * socFraction,
+    kneeV: emptyV - cells * LEAD_ACID_CELL.ratedEndV,
+    knee: Math.exp(-socFraction / LEAD_ACID_CELL.kneeSocFraction),
+  }
+}
+
+interface Drawn {
+  readonly powerW: number
+  readonly cableOhm: number
+  readonly currentA: number
+}
+
+function asPoint(model: BankModel, socFraction: number, drawn: Drawn): OperatingPoint | undefined {
+  const { powerW, cableOhm, currentA } = drawn
   if (!Number.isFinite(currentA)) return undefined
   // Power over current loses its digits when both are next to nothing.
   if (currentA < 1e-9) {

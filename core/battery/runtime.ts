@@ -56,8 +56,8 @@ export const LONGEST_HOURS = 8760
 /** Less charge than this is none. */
 const LEAST_SOC_SPAN = 1e-9
 
-/** A load below this share of the capacity per hour is none. [1/h] */
-const NEGLIGIBLE_PER_H = 1e-7
+/** A load below this share of the capacity per hour is none: a year of it takes no charge that counts. [1/h] */
+const NEGLIGIBLE_PER_H = 1e-15
 
 /**
  * How long a bank carries a steady load, with its curve, its uncertainty and what ends it.

@@ -1,6 +1,6 @@
 import { requireInRange } from '../errors.ts'
-import { type AssumedFigure, type BatteryBank, bankModel } from './bank.ts'
-import { type OperatingPoint, operatingPoint } from './operating-point.ts'
+import { type AssumedFigure, type BatteryBank, bankModel, openCircuitV } from './bank.ts'
+import { type OperatingPoint, operatingPoint, surgePoint } from './operating-point.ts'
 import { lowestThatHolds } from './table-lookup.ts'
 
 /** A question to {@link batteryStress}. */
@@ -76,11 +76,11 @@ export function batteryStress(question: StressQuestion): BatteryStress {
   const model = bankModel(bank)
   const cutOffV = question.cutOffV ?? model.ratedEndV
   requireInRange('cutOffV', cutOffV, 0, 100)
-  const at = (soc: number, powerW: number) => operatingPoint(model, soc, powerW, cableOhm)
+  const surge = { runningW: dcPowerRunningW, startingW: dcPowerStartingW, cableOhm }
   const soc = model.startSocFraction
-  const running = at(soc, dcPowerRunningW)
-  const starting = at(soc, dcPowerStartingW)
-  const restingV = at(soc, 0)?.terminalV ?? bank.nominalV
+  const running = operatingPoint(model, soc, dcPowerRunningW, cableOhm)
+  const starting = surgePoint(model, soc, surge)
+  const restingV = openCircuitV({ ...bank, socFraction: soc })
   const sagFraction = Math.max(0, 1 - (starting?.inverterV ?? 0) / restingV)
   const limit = { limitA: model.limitA, limitAssumed: bank.maxDischargeA === undefined }
   const starts = (point: OperatingPoint | undefined) =>
@@ -96,7 +96,7 @@ export function batteryStress(question: StressQuestion): BatteryStress {
     startingInverterV: starting?.inverterV ?? 0,
     sagFraction,
     startsDownToSocFraction: starts(starting)
-      ? lowestSoc(soc, (fraction) => starts(at(fraction, dcPowerStartingW)))
+      ? lowestSoc(soc, (fraction) => starts(surgePoint(model, fraction, surge)))
       : undefined,
     faults: [
       ...limitFaults(running, starting, limit),

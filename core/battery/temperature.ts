@@ -50,8 +50,12 @@ export function shareAtHours(shares: TimeShares, hours: number): number {
  */
 export function hoursAtTemperature(shares: TimeShares, hoursAt25: number): number {
   let hours = hoursAt25
-  // The share moves by less than a tenth of the time's relative change: each pass gains a digit.
-  for (let pass = 0; pass < 6; pass++) hours = hoursAt25 * shareAtHours(shares, hours)
+  // In hard cold the share moves by a fifth of the time's relative change: each pass gains most of a digit.
+  for (let pass = 0; pass < 20; pass++) {
+    const next = hoursAt25 * shareAtHours(shares, hours)
+    if (Math.abs(next - hours) <= 1e-10 * hours) return next
+    hours = next
+  }
   return hours
 }
 

@@ -4,7 +4,7 @@ import { predictRuntime, type RuntimeQuestion } from './runtime.ts'
 
 /**
  * How a load's wanted time goes with a bank. `occasional`: it runs for that long and the bank has most of its
- * charge left, though it could not run it for hours; `all-day`: the bank runs it that long and for hours;
+ * charge left, though it could not run it for hours; `all-day`: the bank surely runs it that long and for hours;
  * `too-long`: it can't run it that long; `too-heavy`: it can't run it at all.
  */
 export type UseVerdict = 'occasional' | 'all-day' | 'too-long' | 'too-heavy'
@@ -13,7 +13,7 @@ export type UseVerdict = 'occasional' | 'all-day' | 'too-long' | 'too-heavy'
 export interface UseAnswer {
   readonly verdict: UseVerdict
   readonly wantedHours: number
-  /** Running without a break: predicted, and the careful figure that the verdict rests on. */
+  /** Running without a break: predicted, on which the verdict for minutes rests, and the careful figure. */
   readonly continuousHours: number
   readonly continuousHoursLow: number
   /** Least capacity of the same kind of bank that does it; undefined when this one does or none up to 10,000 Ah. */
@@ -49,6 +49,6 @@ export function judgeUse(question: RuntimeQuestion, wantedHours: number): UseAns
 
 function verdictOf(hours: number, hoursLow: number, wantedHours: number): UseVerdict {
   if (hours === 0) return 'too-heavy'
-  if (wantedHours > hoursLow) return 'too-long'
+  if (wantedHours > hours) return 'too-long'
   return hoursLow >= ALL_DAY_HOURS ? 'all-day' : 'occasional'
 }

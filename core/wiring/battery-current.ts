@@ -24,7 +24,7 @@ export function lowestWorkingV(side: {
 /**
  * Largest steady battery current of an inverter: at full power and at the lowest working voltage.
  *
- * @param unit.continuousW - Continuous power on the mains side. [W] above 0
+ * @param unit.continuousW - Continuous power on the mains side. [W] 0..1e9
  * @param unit.efficiencyFullFraction - Efficiency at full load. 0.1..1
  * @param unit.lowestV - Lowest working voltage of the battery side. [V] 3..150
  * @returns Battery current. [A]
@@ -36,7 +36,7 @@ export function worstCaseCurrentA(unit: {
   readonly efficiencyFullFraction: number
   readonly lowestV: number
 }): number {
-  requireInRange('continuousW', unit.continuousW, 0, 100_000)
+  requireInRange('continuousW', unit.continuousW, 0, 1e9)
   requireInRange('efficiencyFullFraction', unit.efficiencyFullFraction, 0.1, 1)
   requireInRange('lowestV', unit.lowestV, 3, 150)
   return unit.continuousW / unit.efficiencyFullFraction / unit.lowestV

@@ -26,7 +26,7 @@ export function runtimeCost(rounds: number, now: () => number): RuntimeCost {
     })),
   )
   const models = questions.map((question) => bankModel(question.bank))
-  // Two warm rounds let the engine compile; the sums keep the work from being thrown away.
+  // Warm rounds let the engine compile; the sum keeps the work from being thrown away.
   let hours = 0
   for (let round = 0; round < 200; round++)
     for (const question of questions) hours += predictRuntime(question).hours

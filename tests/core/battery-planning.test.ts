@@ -72,7 +72,7 @@ describe('batteryStress', () => {
     expect(stress.startsDownToSocFraction).toBeLessThan(0.1)
   })
   it('finds a start-up that pulls the voltage under the cut-off, with its values', () => {
-    const stress = batteryStress({ ...ask, dcPowerStartingW: 3500 })
+    const stress = batteryStress({ ...ask, dcPowerStartingW: 5000 })
     expect(codes(stress)).toEqual(['cut-off-while-starting', 'sag'])
     const fault = stress.faults[0]
     if (fault?.code !== 'cut-off-while-starting') throw new Error('another fault')
@@ -103,6 +103,12 @@ describe('batteryStress', () => {
       code: 'discharge-limit-running',
       values: { limitA: 50, limitAssumed: true },
     })
+  })
+  it('counts the discharge limit into how far down a load starts', () => {
+    const downTo = (maxDischargeA: number) =>
+      batteryStress({ ...ask, bank: { ...agm, maxDischargeA }, dcPowerStartingW: 1200 })
+        .startsDownToSocFraction ?? 1
+    expect(downTo(105)).toBeGreaterThan(downTo(1000) + 0.05)
   })
   it('tells a collapse as 0 V', () => {
     const stress = batteryStress({ ...ask, dcPowerStartingW: 60_000 })

@@ -15,40 +15,76 @@ const fraction = (min: number, max: number) =>
   fc.integer({ min: 0, max: 1_000_000 }).map((share) => min + ((max - min) * share) / 1_000_000)
 const option = <T>(value: fc.Arbitrary<T>) => fc.option(value, { nil: undefined })
 
-const anyBank: fc.Arbitrary<BatteryBank> = fc.record({
-  nominalV: fc.constantFrom(...SUPPLY_VOLTAGES),
-  chemistry: fc.constantFrom(...BATTERY_CHEMISTRIES),
-  capacityAh: fraction(1, 10_000),
-  hourRateH: option(fc.constantFrom(5, 10, 20, 100)),
-  minSocFraction: option(fraction(0, 1)),
-  startSocFraction: option(fraction(0, 1)),
-  temperatureC: option(fraction(-20, 60)),
-  healthFraction: option(fraction(0.3, 1)),
-  maxDischargeA: option(fraction(1, 3000)),
-  internalResistanceOhm: option(fraction(0, 0.05)),
-})
+/** Mostly charges between which something is left to use, at times any two. */
+const anyCharges = fc.oneof(
+  {
+    weight: 4,
+    arbitrary: fc.record({
+      minSocFraction: option(fraction(0, 0.5)),
+      startSocFraction: option(fraction(0.5, 1)),
+    }),
+  },
+  { weight: 1, arbitrary: fc.record({ minSocFraction: fraction(0, 1), startSocFraction: fraction(0, 1) }) },
+)
 
-const anyRates = fc.array(fc.record({ hourRateH: fraction(0.1, 100), capacityAh: fraction(1, 10_000) }), {
+const anyBank: fc.Arbitrary<BatteryBank> = fc
+  .record({
+    plain: fc.record({
+      nominalV: fc.constantFrom(...SUPPLY_VOLTAGES),
+      chemistry: fc.constantFrom(...BATTERY_CHEMISTRIES),
+      capacityAh: fraction(0, 4).map((power) => 10 ** power),
+      hourRateH: option(fc.constantFrom(5, 10, 20, 100)),
+      temperatureC: option(fraction(-20, 60)),
+      healthFraction: option(fraction(0.3, 1)),
+    }),
+    charges: anyCharges,
+    limitPerHour: option(fraction(0.05, 3)),
+    ohmAh: option(fraction(0, 1.5)),
+  })
+  .map(({ plain, charges, limitPerHour, ohmAh }) => ({
+    ...plain,
+    ...charges,
+    maxDischargeA: limitPerHour === undefined ? undefined : limitPerHour * plain.capacityAh,
+    internalResistanceOhm: ohmAh === undefined ? undefined : ohmAh / plain.capacityAh,
+  }))
+
+const anyRates = fc.array(fc.record({ hourRateH: fraction(0.1, 100), ofRated: fraction(0.3, 1.2) }), {
   maxLength: 4,
 })
 
-/** Loads of every size beside the bank: up to 4 times its capacity per hour, and bare watts up to 50 kW. */
+/** Loads of every size beside the bank, small ones more often: up to 4 times its capacity per hour. */
 const anyQuestion: fc.Arbitrary<RuntimeQuestion> = fc
   .record({
     bank: anyBank,
-    perHour: fraction(0, 4),
-    bareW: option(fraction(0, 50_000)),
-    cutOff: option(fraction(0, 1.2)),
-    cableResistanceOhm: option(fraction(0, 0.02)),
+    perHour: fraction(0, 1).map((share) => 4 * share ** 4),
+    bareW: fc.option(fraction(0, 50_000), { nil: undefined, freq: 9 }),
+    cutOff: option(fc.oneof(fraction(0.8, 1), fraction(0, 1.2))),
+    cableOhmAh: option(fraction(0, 0.3)),
   })
-  .map(({ bank, perHour, bareW, cutOff, cableResistanceOhm }) => ({
+  .map(({ bank, perHour, bareW, cutOff, cableOhmAh }) => ({
     bank,
-    dcPowerW: bareW ?? Math.min(50_000, perHour * bank.capacityAh * bank.nominalV),
+    dcPowerW:
+      bareW !== undefined && bank.capacityAh > 500
+        ? bareW
+        : Math.min(50_000, perHour * bank.capacityAh * bank.nominalV),
     cutOffV: cutOff === undefined ? undefined : cutOff * bank.nominalV,
-    cableResistanceOhm,
+    cableResistanceOhm: cableOhmAh === undefined ? undefined : cableOhmAh / bank.capacityAh,
   }))
 
 const hoursOf = (question: RuntimeQuestion): number => predictRuntime({ ...question, curvePoints: 2 }).hours
+
+describe('the questions asked below', () => {
+  it('run in more than half of all cases, and end in each of the three ways', () => {
+    const runs = fc
+      .sample(anyQuestion, { numRuns: 2000, seed: 1 })
+      .map((question) => predictRuntime(question))
+    const running = runs.filter(({ hours }) => hours > 0)
+    expect(running.length).toBeGreaterThan(1000)
+    for (const limit of ['state-of-charge', 'cut-off-voltage', 'discharge-limit']) {
+      expect(running.filter(({ limitedBy }) => limitedBy === limit).length).toBeGreaterThan(2)
+    }
+  })
+})
 
 describe('predictRuntime, for any bank and load', () => {
   it('runs no longer with more load', () => {
@@ -186,35 +222,33 @@ describe('predictRuntime, for any bank and load', () => {
   const anyShare = fc.double({ min: 0, max: 1, noNaN: true })
   it('gives finite numbers within bounds for the least of loads and charges, and any other rates', () => {
     fc.assert(
-      fc.property(
-        anyQuestion,
-        anyRates,
-        option(anyShare),
-        option(anyShare),
-        (asked, otherRates, share, soc) => {
-          const question = share === undefined ? asked : { ...asked, dcPowerW: asked.dcPowerW * share }
-          const run = predictRuntime({
-            ...question,
-            bank: { ...question.bank, otherRates, startSocFraction: soc ?? question.bank.startSocFraction },
-          })
-          const numbers = [
-            run.hours,
-            run.hoursLow,
-            run.hoursHigh,
-            run.usableWh,
-            run.averageA,
-            run.endSocFraction,
-          ]
-          numbers.push(...run.curve.flatMap((point) => Object.values(point)))
-          numbers.push(...run.assumed.map(({ value }) => value))
-          for (const number of numbers) {
-            expect(Number.isFinite(number)).toBe(true)
-            expect(number).toBeGreaterThanOrEqual(0)
-          }
-          expect(run.hoursHigh).toBeLessThanOrEqual(8760)
-          expect(run.endSocFraction).toBeLessThanOrEqual(1)
-        },
-      ),
+      fc.property(anyQuestion, anyRates, option(anyShare), option(anyShare), (asked, rates, share, soc) => {
+        const otherRates = rates.map(({ hourRateH, ofRated }) => ({
+          hourRateH,
+          capacityAh: ofRated * asked.bank.capacityAh,
+        }))
+        const question = share === undefined ? asked : { ...asked, dcPowerW: asked.dcPowerW * share }
+        const run = predictRuntime({
+          ...question,
+          bank: { ...question.bank, otherRates, startSocFraction: soc ?? question.bank.startSocFraction },
+        })
+        const numbers = [
+          run.hours,
+          run.hoursLow,
+          run.hoursHigh,
+          run.usableWh,
+          run.averageA,
+          run.endSocFraction,
+        ]
+        numbers.push(...run.curve.flatMap((point) => Object.values(point)))
+        numbers.push(...run.assumed.map(({ value }) => value))
+        for (const number of numbers) {
+          expect(Number.isFinite(number)).toBe(true)
+          expect(number).toBeGreaterThanOrEqual(0)
+        }
+        expect(run.hoursHigh).toBeLessThanOrEqual(8760)
+        expect(run.endSocFraction).toBeLessThanOrEqual(1)
+      }),
       { numRuns: 1500 },
     )
   })

@@ -38,6 +38,16 @@ describe('predictRuntime', () => {
     expect((last?.terminalV ?? 0) - 0.005 * (last?.currentA ?? 0)).toBeCloseTo(11, 5)
   })
 
+  it('lets the protection board of a lithium battery open at its own terminals', () => {
+    // 10 V at four cells is the board's bound; a cable changes what the inverter sees, not what the board does.
+    const cold = { ...lfp, minSocFraction: 0, temperatureC: -20 }
+    const at = (cableResistanceOhm: number) =>
+      predictRuntime({ bank: cold, dcPowerW: 900, cutOffV: 8, cableResistanceOhm })
+    expect(at(0).limitedBy).toBe('cut-off-voltage')
+    expect(at(0).curve.at(-1)?.terminalV).toBeCloseTo(10, 5)
+    expect(at(0.004).curve.at(-1)?.terminalV).toBeCloseTo(10, 5)
+  })
+
   it('gives no time beyond the discharge limit, and says so', () => {
     const run = predictRuntime({ bank: { ...lfp, maxDischargeA: 50 }, dcPowerW: 1000, cutOffV: 10.5 })
     expect(run).toMatchObject({
@@ -153,6 +163,12 @@ describe('predictRuntime', () => {
     expect(width(known)).toBeLessThan(width({ ...agm, otherRates: [c5] }))
     expect(width({ ...agm, otherRates: [c5] })).toBeLessThan(width(agm))
     expect(width({ ...known, temperatureC: 0 })).toBeGreaterThan(width(known))
+    const shares = (temperatureC: number) => {
+      const run = predictRuntime({ bank: { ...known, minSocFraction: 0.4, temperatureC }, dcPowerW: 60 })
+      return { low: run.hoursLow / run.hours, high: run.hoursHigh / run.hours }
+    }
+    expect(shares(0).low).toBeLessThan(shares(25).low)
+    expect(shares(0).high).toBeGreaterThan(shares(25).high)
     expect(width({ ...known, healthFraction: 0.8 })).toBeGreaterThan(width(known))
   })
 

@@ -7,9 +7,18 @@
 export interface AgmBlock {
   readonly name: string
   readonly resistanceOhm: number
-  readonly capacityAh: { readonly h20: number; readonly h10: number; readonly h5: number; readonly h1: number }
+  readonly capacityAh: {
+    readonly h20: number
+    readonly h10: number
+    readonly h5: number
+    readonly h1: number
+  }
   readonly currentAToV175: readonly number[]
-  readonly powerWPerCell: { readonly v185: readonly number[]; readonly v180: readonly number[]; readonly v175: readonly number[] }
+  readonly powerWPerCell: {
+    readonly v185: readonly number[]
+    readonly v180: readonly number[]
+    readonly v175: readonly number[]
+  }
 }
 
 /** Discharge times of every column. [min] */
@@ -64,7 +73,9 @@ export const AGM_BLOCKS: readonly AgmBlock[] = [
     name: 'a 150 Ah front-terminal AGM block',
     resistanceOhm: 0.003,
     capacityAh: { h20: 167.4, h10: 157.5, h5: 141.5, h1: 102.0 },
-    currentAToV175: [324.6, 262.3, 220.4, 168.3, 126.8, 102.0, 59.2, 42.8, 34.3, 28.3, 24.5, 18.98, 15.75, 8.37],
+    currentAToV175: [
+      324.6, 262.3, 220.4, 168.3, 126.8, 102.0, 59.2, 42.8, 34.3, 28.3, 24.5, 18.98, 15.75, 8.37,
+    ],
     powerWPerCell: {
       v185: [487.1, 410.2, 355.5, 281.9, 220.4, 179.8, 108.0, 78.0, 62.8, 52.2, 45.5, 35.6, 29.8, 15.78],
       v180: [545.8, 451.0, 387.8, 303.8, 235.3, 190.9, 113.1, 82.6, 65.8, 54.6, 47.6, 37.3, 31.1, 16.48],
