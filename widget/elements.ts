@@ -1,0 +1,2 @@
+import './guide/register.ts'
+import './fit/register.ts'

@@ -1,0 +1,182 @@
+import { html, type TemplateResult } from 'lit/html.js'
+import type { SizingAnswer } from '../../shared/contract/answers.ts'
+import { answer as answerScreen } from '../parts/answer.ts'
+import { answerStyles } from '../parts/answer-styles.ts'
+import { type PlannedRequest, requestFor } from '../plan-request.ts'
+import { EMPTY_PLAN, type PlanState } from '../plan-state.ts'
+import { isLater, type LaterView, type View } from '../view.ts'
+import type { Step, TallywattGuide } from './guide.ts'
+
+/** Sheets that come with the answer. */
+export const styles = [answerStyles]
+
+/** What the answer screen reads and does beside a view. */
+export interface AnswerHost {
+  readonly planned: PlannedRequest
+  readonly answer: SizingAnswer
+  /** The arithmetic, once that has been fetched. */
+  readonly working: SizingAnswer['working'] | 'asked'
+  /** Parts of the kit that are ticked, by their place. */
+  readonly taken: ReadonlySet<number>
+  readonly link: string | undefined
+  readonly changed: boolean
+  readonly withoutCart: boolean
+  go(step: Step): void
+  fetchWorking(): void
+  take(place: number): void
+  addToCart(lines: readonly { readonly sku: string; readonly quantity: number }[]): void
+  copyLink(): void
+  print(): void
+  tryOut(plan: PlanState): void
+  undo(): void
+  startAgain(): void
+}
+
+/** Where a guide's answer is asked for, kept and acted on. */
+export class AnswerDesk implements AnswerHost {
+  planned: PlannedRequest = { request: { loads: [], detail: 'brief' }, assumed: {} }
+  working: SizingAnswer['working'] | 'asked' = undefined
+  taken: ReadonlySet<number> = new Set()
+  link: string | undefined
+  private given: SizingAnswer | undefined
+  private before: PlanState | undefined
+  private readonly guide: TallywattGuide
+
+  constructor(guide: TallywattGuide) {
+    this.guide = guide
+  }
+
+  get answer(): SizingAnswer {
+    if (this.given === undefined) throw new TypeError('asked for the answer before it is here')
+    return this.given
+  }
+
+  get changed(): boolean {
+    return this.before !== undefined
+  }
+
+  get withoutCart(): boolean {
+    return this.guide.withoutCart
+  }
+
+  /** Asks the service for the plan as it stands. */
+  ask(): void {
+    const { guide } = this
+    this.given = undefined
+    this.working = undefined
+    this.link = undefined
+    this.planned = requestFor(guide.plan, guide.setup, guide.formats.locale)
+    const { request } = this.planned
+    void guide.ask(
+      'sizing',
+      (api, signal) => api.sizing(request, signal),
+      (answer) => {
+        this.given = answer
+        this.taken = takenAtFirst(answer, guide.plan)
+        guide.say(guide.later?.outcomes[answer.outcome] ?? '')
+        guide.tell('tallywatt-answer', { request, answer })
+        guide.focusOn('h2')
+      },
+    )
+    guide.redraw()
+  }
+
+  screen(view: LaterView): TemplateResult | undefined {
+    if (this.given !== undefined) return answerScreen(view, this)
+    return html`<div class="head"><h2 tabindex="-1">${this.guide.failed ? view.later.answerHeading : view.later.asking}</h2></div>
+      <button type="button" @click=${() => this.go('supply')}>${view.words.back}</button>`
+  }
+
+  go(step: Step): void {
+    this.guide.go(step)
+  }
+
+  fetchWorking(): void {
+    if (this.working !== undefined) return
+    this.working = 'asked'
+    const request = { ...this.planned.request, detail: 'full' } as const
+    void this.guide
+      .ask(
+        'working',
+        (api, signal) => api.sizing(request, signal),
+        ({ working }) => {
+          this.working = working ?? []
+        },
+      )
+      .then(() => {
+        if (this.working === 'asked') this.working = undefined
+      })
+    this.guide.redraw()
+  }
+
+  take(place: number): void {
+    const taken = new Set(this.taken)
+    if (!taken.delete(place)) taken.add(place)
+    this.taken = taken
+    this.guide.redraw()
+  }
+
+  addToCart(lines: readonly { readonly sku: string; readonly quantity: number }[]): void {
+    const { guide } = this
+    const { later } = guide
+    if (later === undefined) return
+    if (lines.length === 0) guide.say(later.cartEmpty)
+    if (lines.length === 0 || !guide.tell('tallywatt-add-to-cart', { lines }, true)) return
+    guide.say(later.handedToCart(lines.reduce((count, { quantity }) => count + quantity, 0)))
+  }
+
+  copyLink(): void {
+    void this.guide.load('link').then(async (link) => {
+      if (link === undefined) return
+      const address = link.addressWith(this.guide.fragmentName, this.guide.plan)
+      const { later } = this.guide
+      try {
+        await navigator.clipboard.writeText(address)
+        this.guide.say(later?.linkCopied ?? '')
+      } catch {
+        // No permission, or no clipboard on a page without TLS: the shopper copies it by hand.
+        this.link = address
+        this.guide.say(later?.linkShown ?? '')
+        this.guide.focusOn('#link')
+      }
+    })
+  }
+
+  print(): void {
+    const view: View = this.guide
+    if (!isLater(view)) return
+    import('../parts/print-sheet.ts').then(
+      ({ printSheet }) => printSheet(view, this),
+      () => this.guide.fail({ kind: navigator.onLine ? 'unreachable' : 'offline' }),
+    )
+  }
+
+  tryOut(plan: PlanState): void {
+    this.before ??= this.guide.plan
+    this.guide.replacePlan(plan)
+    this.go('answer')
+  }
+
+  undo(): void {
+    if (this.before === undefined) return
+    this.guide.replacePlan(this.before)
+    this.before = undefined
+    this.go('answer')
+  }
+
+  startAgain(): void {
+    this.before = undefined
+    this.guide.replacePlan(EMPTY_PLAN)
+    this.go('pick')
+  }
+}
+
+/** What goes into the cart unless the shopper unticks it: what is to buy, a battery only where it was asked for. */
+function takenAtFirst({ kit }: SizingAnswer, plan: PlanState): ReadonlySet<number> {
+  const taken = new Set<number>()
+  for (const [place, { state, role, sku }] of kit.entries()) {
+    const wanted = role !== 'battery' || plan.supply.battery === 'need'
+    if (state === 'buy' && sku !== undefined && wanted) taken.add(place)
+  }
+  return taken
+}

@@ -1,0 +1,143 @@
+import { html, nothing, type TemplateResult } from 'lit/html.js'
+import type { FindingAnswer, SizingAnswer } from '../../shared/contract/answers.ts'
+import type { AnswerHost } from '../guide/answer-desk.ts'
+import type { LaterView } from '../view.ts'
+import { mine, remarks, units } from './answer-details.ts'
+import { kit } from './answer-kit.ts'
+import { circuit, runtime } from './answer-power.ts'
+import { type Sign, sign } from './drawings.ts'
+import { loadBar } from './load-bar.ts'
+import { unitDrawing } from './plates.ts'
+import { whatIfs } from './what-ifs.ts'
+
+/**
+ * The answer: the unit and why, the bar, run time, cable and fuse, kit, what-ifs, cautions, the working.
+ *
+ * @param view - What is drawn from
+ * @param host - The answer and what can be done with it
+ * @returns The screen
+ */
+export function answer(view: LaterView, host: AnswerHost): TemplateResult {
+  const { later, formats } = view
+  const { answer: given } = host
+  const unit = given.recommended
+  return html`
+    ${host.changed ? changedNotice(view, host) : nothing}
+    ${verdict(later.outcomes[given.outcome], given.outcome)}
+    ${unit === null ? noUnit(view, given) : recommended(view, given)}
+    ${
+      unit === null
+        ? loadBar(view, true)
+        : html`${loadBar(view, true, { watts: unit.continuousW, label: later.limitLabel(formats.watts(unit.continuousW)) })}
+            <p class="small">${startingText(view, given, unit.surgeW)}</p>`
+    }
+    ${doing(view, host)} ${unit === null ? whatIfs(view, host) : nothing} ${mine(view, host)} ${runtime(view, given)} ${circuit(view, given)}
+    ${kit(view, host)} ${unit === null ? nothing : whatIfs(view, host)} ${units(view, given)} ${remarks(view, host)}
+    <div class="row doing"><button type="button" class="bare" @click=${() => host.startAgain()}>${later.startAgain}</button></div>`
+}
+
+/**
+ * A state in a word with its mark.
+ *
+ * @param word - The word
+ * @param outcome - Which mark
+ * @returns One line
+ */
+export function verdict(word: string, outcome: Sign): TemplateResult {
+  return html`<p class="verdict" part="verdict">${sign(outcome)} ${word}</p>`
+}
+
+function changedNotice({ later }: LaterView, host: AnswerHost): TemplateResult {
+  return html`<div class="notice"><p>${later.whatIfShown}</p>
+    <button type="button" @click=${() => host.undo()}>${sign('undo')} ${later.whatIfUndo}</button></div>`
+}
+
+function recommended(view: LaterView, given: SizingAnswer): TemplateResult {
+  const { later, formats } = view
+  const unit = given.recommended
+  if (unit === null) return html``
+  return html`<div class="unit" part="unit">
+      ${unit.imageUrl === undefined ? unitDrawing() : html`<img class="unit-picture" src=${unit.imageUrl} alt="" width="144" height="108" />`}
+      <div>
+        <h2 tabindex="-1">${unit.name}</h2>
+        <p class="price">${formats.money(unit.price, unit.currency)}</p>
+        <dl><dt>${later.continuous}</dt><dd>${formats.watts(unit.continuousW)}</dd><dt>${later.peak}</dt><dd>${formats.watts(unit.surgeW)}</dd></dl>
+        ${unit.url === undefined ? nothing : html`<a href=${unit.url} part="unit-link">${later.seeUnit}</a>`}
+      </div>
+    </div>
+    <p class="why">${whyText(view, given)}</p>
+    ${findings(unit.findings.filter(({ severity }) => severity !== 'note'))}`
+}
+
+function whyText({ later, formats, setup, plan }: LaterView, { demand }: SizingAnswer): string {
+  const say = plan.takeTurns.length > 0 ? later.whyTurns : later.why
+  return say(
+    formats.watts(demand.runningW),
+    formats.percent(setup.shop.headroomFraction),
+    formats.watts(demand.requiredContinuousW),
+  )
+}
+
+function noUnit(view: LaterView, given: SizingAnswer): TemplateResult {
+  const { later, formats, setup } = view
+  const { demand } = given
+  const closest = given.considered.at(-1)
+  const reasons = (closest?.findings ?? []).filter(({ severity }) => severity === 'fail')
+  return html`<div class="head"><h2 tabindex="-1">${later.answerHeading}</h2></div>
+    <p class="why">${later.whyNone(formats.watts(demand.runningW), formats.watts(demand.requiredContinuousW))}</p>
+    ${findings(reasons)}
+    ${setup.shop.contactUrl === undefined ? nothing : html`<p><a class="contact" href=${setup.shop.contactUrl}>${later.contact}</a></p>`}`
+}
+
+/**
+ * Findings as sentences, each with its mark.
+ *
+ * @param found - The findings
+ * @returns A list, or nothing for none
+ */
+export function findings(found: readonly FindingAnswer[]): TemplateResult {
+  if (found.length === 0) return html``
+  return html`<ul class="care">
+    ${found.map(({ severity, message }) => html`<li>${sign(severity === 'fail' ? 'none-fits' : 'fits-with-care')}<span>${message}</span></li>`)}
+  </ul>`
+}
+
+/**
+ * Starting power against the unit's peak, in one sentence.
+ *
+ * @param view - What is drawn from
+ * @param given - Answer with its demand
+ * @param surgeW - The unit's peak. [W]
+ * @returns The sentence
+ */
+export function startingText(
+  { later, formats }: LaterView,
+  { demand }: Pick<SizingAnswer, 'demand'>,
+  surgeW: number,
+): string {
+  const surge = formats.watts(surgeW)
+  if (demand.startingW <= demand.runningW) return later.startingNone(surge)
+  return later.startingAgainst(
+    formats.watts(demand.startingW),
+    `${formats.number(demand.startingS)} s`,
+    surge,
+  )
+}
+
+function doing({ later }: LaterView, host: AnswerHost): TemplateResult {
+  const { link, answer: given } = host
+  const lines = [...host.taken]
+    .sort((a, b) => a - b)
+    .flatMap((place) => {
+      const { sku, quantity } = given.kit[place] ?? {}
+      return sku === undefined || quantity === undefined ? [] : [{ sku, quantity }]
+    })
+  const unit = given.recommended
+  const cart = given.kit.length > 0 || unit === null ? lines : [{ sku: unit.sku, quantity: 1 }]
+  return html`<div class="row doing">
+      ${unit === null || host.withoutCart ? nothing : html`<button type="button" class="go" part="add-to-cart" @click=${() => host.addToCart(cart)}>${later.addToCart}</button>`}
+      <button type="button" part="copy-link" @click=${() => host.copyLink()}>${later.copyLink}</button>
+      <button type="button" part="print" @click=${() => host.print()}>${later.print}</button>
+    </div>
+    ${link === undefined ? nothing : html`<label class="link">${later.linkShown}<input id="link" type="text" readonly .value=${link} @focus=${(event: FocusEvent) => (event.target as HTMLInputElement).select()} /></label>`}`
+}
