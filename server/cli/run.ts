@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util'
 import { readConfig } from '../config.ts'
+import { NewerStoreError } from '../store/migrations/index.ts'
 import { openStore } from '../store/open.ts'
 import { type Store, StoreUnavailableError } from '../store/store.ts'
 import { type CommandContext, CommandError, type Io, USAGE_STATUS } from './io.ts'
@@ -88,12 +89,16 @@ export async function runCommand(args: readonly string[], io: Io): Promise<numbe
     await command.run({ store, io, operands: positionals.slice(2), options: values })
     return 0
   } catch (error) {
-    if (!(error instanceof CommandError || error instanceof StoreUnavailableError)) throw error
+    if (!(error instanceof CommandError || isStoreRefusal(error))) throw error
     io.complain(`${error.message}\n`)
     return error instanceof CommandError ? error.status : 1
   } finally {
     await opened?.close()
   }
+}
+
+function isStoreRefusal(error: unknown): error is StoreUnavailableError | NewerStoreError {
+  return error instanceof StoreUnavailableError || error instanceof NewerStoreError
 }
 
 function parsedArgs(args: readonly string[]) {

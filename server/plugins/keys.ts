@@ -85,6 +85,7 @@ function refuse(
     },
     'not let in',
   )
+  reply.header('cache-control', 'no-store')
   return sendProblem(reply, code, code === 'key-in-address' ? { detail: ADVICE } : {})
 }
 

@@ -154,8 +154,8 @@ const YES = new Set([
 const NO = new Set(['no', 'n', 'false', '0', '-', 'nein', 'falsch', 'non', 'faux', 'falso'])
 
 function readWord(text: string, words: readonly string[]): CellReading {
-  const plain = letters(text)
-  const word = words.find((candidate) => letters(candidate) === plain)
+  const plain = words.includes(text) ? undefined : letters(text)
+  const word = plain === undefined ? text : words.find((candidate) => letters(candidate) === plain)
   if (word !== undefined) return { ok: true, value: word }
   return { ok: false, message: `"${text.slice(0, 40)}" must be one of ${words.join(', ')}.` }
 }

@@ -35,8 +35,19 @@ export function decodeText(bytes: Uint8Array): string {
   try {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes)
   } catch {
-    return new TextDecoder('windows-1252').decode(bytes)
+    return windows1252(bytes)
   }
+}
+
+/**
+ * Characters 0x80 to 0x9f of Windows-1252 (WHATWG Encoding Standard, index-windows-1252). Node 20's own decoder
+ * of that name reads ISO 8859-1, which has control characters there and no euro sign.
+ */
+const WINDOWS_1252 = '€\u0081‚ƒ„…†‡ˆ‰Š‹Œ\u008dŽ\u008f\u0090‘’“”•–—˜™š›œ\u009džŸ'
+
+function windows1252(bytes: Uint8Array): string {
+  const text = Buffer.from(bytes).toString('latin1')
+  return text.replaceAll(/[\u0080-\u009f]/g, (letter) => WINDOWS_1252[letter.charCodeAt(0) - 0x80] ?? letter)
 }
 
 /**

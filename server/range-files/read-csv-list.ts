@@ -54,12 +54,12 @@ export function readCsvList(file: {
     })
   }
   const headers = readHeaders(list, headerRow, rows, faults)
-  const { parts, places, refused } = readRows({ list, table, headers, rows, faults })
+  const { parts, refused } = readRows({ list, table, headers, rows, faults })
   const reading = readRange({ ...base, [list]: keepingPrices(parts, base[list]) })
   if (!reading.ok) {
     for (const fault of reading.faults) {
-      if (refused.some((pointer) => isWithin(fault.pointer, pointer))) continue
-      faults.push({ ...fault, ...placeOf(fault.pointer, places) })
+      if (isTold(fault.pointer, refused)) continue
+      faults.push({ ...fault, ...placeOf(fault.pointer, { list, headers, rows }) })
     }
   }
   if (reading.ok && faults.length === 0) return { ok: true, range: reading.range }
@@ -117,41 +117,31 @@ function readRows({ list, table, headers, rows, faults }: Rows) {
   const numeric = headers.filter(({ column }) => column.kind === 'number' || column.kind === 'money')
   const cells = rows.flatMap((row) => numeric.map(({ at }) => row.cells[at]?.text ?? ''))
   const style = { decimal: decimalSignOf(cells), separator: table.separator }
-  const places = new Map<string, FilePlace>()
+  const absent = COLUMNS[list].filter(
+    (column) => column.required && !headers.some((header) => header.column === column),
+  )
   /** Pointers whose fault is told already, by the cell or by the missing column. */
-  const refused: string[] = []
-  const lastColumn = Math.max(...headers.map(({ at }) => at))
+  const refused = new Set<string>()
+  const width = table.rows[0]?.cells.length ?? 0
   const parts = rows.map((row, index) => {
-    const part: Record<string, unknown> = list === 'inverters' ? { features: [] } : {}
-    places.set(pointerOf([list, index]), { line: row.line })
-    for (const column of COLUMNS[list]) {
-      const pointer = pointerOf([list, index, ...column.path])
-      const header = headers.find((candidate) => candidate.column === column)
-      if (header === undefined) {
-        if (column.required) refused.push(pointer)
+    const part: Record<string, unknown> = {}
+    if (list === 'inverters') Object.assign(part, { features: [], connection: {} })
+    for (const { path } of absent) refused.add(pointerOf([list, index, ...path]))
+    for (const header of headers) {
+      const { column } = header
+      const reading = readCell(column, row.cells[header.at]?.text ?? '', style)
+      const empty = reading.ok && reading.value === undefined
+      if (reading.ok && !(empty && column.required)) {
+        if (!empty) put(part, column.path, reading.value)
         continue
       }
-      const cell = row.cells[header.at]
-      const place = { line: cell?.line ?? row.line, column: header.at + 1, header: header.text }
-      places.set(pointer, place)
-      const reading = readCell(column, cell?.text ?? '', style)
-      const message = reading.ok
-        ? column.required && reading.value === undefined
-          ? `This cell is empty; it needs a value. ${column.about}`
-          : undefined
-        : reading.message
-      if (message !== undefined) {
-        faults.push({ pointer, message, ...place })
-        refused.push(pointer)
-      } else if (reading.ok && reading.value !== undefined) {
-        put(part, column.path, reading.value)
-      }
+      const message = reading.ok ? `This cell is empty; it needs a value. ${column.about}` : reading.message
+      const pointer = pointerOf([list, index, ...column.path])
+      refused.add(pointer)
+      faults.push({ pointer, message, ...cellPlace(row, header) })
     }
-    if (list === 'inverters' && part.connection === undefined) {
-      part.connection = {}
-    }
-    const extra = row.cells.findIndex((cell, at) => at > lastColumn && cell.text.trim() !== '')
-    if (extra >= 0 && table.rows[0]?.cells[extra] === undefined) {
+    const extra = row.cells.findIndex((cell, at) => at >= width && cell.text.trim() !== '')
+    if (extra >= 0) {
       faults.push({
         pointer: pointerOf([list, index]),
         message: 'This row has more cells than there are headers; is a separator or a quotation mark amiss?',
@@ -161,7 +151,11 @@ function readRows({ list, table, headers, rows, faults }: Rows) {
     }
     return part
   })
-  return { parts, places, refused }
+  return { parts, refused }
+}
+
+function cellPlace(row: Row, { at, text }: Header): FilePlace {
+  return { line: row.cells[at]?.line ?? row.line, column: at + 1, header: text }
 }
 
 function put(part: Record<string, unknown>, path: readonly string[], value: unknown): void {
@@ -185,16 +179,24 @@ function keepingPrices(
   })
 }
 
-function isWithin(pointer: string, outer: string): boolean {
-  return pointer === outer || pointer.startsWith(`${outer}/`)
+/** Whether the fault at a pointer, or of what holds it, is told already. */
+function isTold(pointer: string, refused: ReadonlySet<string>): boolean {
+  for (let at = pointer; at !== ''; at = at.slice(0, at.lastIndexOf('/'))) {
+    if (refused.has(at)) return true
+  }
+  return false
 }
 
-function placeOf(pointer: string, places: ReadonlyMap<string, FilePlace>): FilePlace | undefined {
-  for (let at = pointer; at !== ''; at = at.slice(0, at.lastIndexOf('/'))) {
-    const place = places.get(at)
-    if (place !== undefined) return place
-  }
-  return undefined
+/** Where in the file a pointer's value stands; nothing for what another list or the shop's part holds. */
+function placeOf(
+  pointer: string,
+  file: { readonly list: PartList; readonly headers: readonly Header[]; readonly rows: readonly Row[] },
+): FilePlace | undefined {
+  const [, list, index, ...path] = pointer.split('/')
+  const row = list === file.list ? file.rows[Number(index)] : undefined
+  if (row === undefined) return undefined
+  const header = file.headers.find(({ column }) => column.path.every((step, at) => step === path[at]))
+  return header === undefined ? { line: row.line } : cellPlace(row, header)
 }
 
 function byPlace(a: FileFault, b: FileFault): number {

@@ -49,7 +49,7 @@ export async function putInForce(
   const outcome = await store.writeRange(newVersion(range, write.making), inForce.version)
   if (!outcome.ok) {
     const now = await store.version(inForce.shopId)
-    return now === undefined ? sendProblem(reply, 'unknown-shop') : sendStale(reply, now)
+    return now === undefined ? sendProblem(reply, 'unknown-shop') : sendStale(reply, now, inForce)
   }
   live.take(outcome.stored)
   return reply

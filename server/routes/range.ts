@@ -1,14 +1,12 @@
-import type { FastifyInstance, FastifyReply } from 'fastify'
-import type { RangeDocument } from '../../core/range/range-document.ts'
+import type { FastifyInstance } from 'fastify'
 import { operations } from '../../shared/contract/operations.ts'
 import { type PartList, RANGE_BODY_LIMIT_BYTES } from '../../shared/contract/range-admin.ts'
-import { readRange } from '../../shared/range-reading.ts'
 import { routeOf } from '../plugins/contract.ts'
 import { sendProblem } from '../plugins/problems.ts'
-import { type FileReading, readCsvList } from '../range-files/read-csv-list.ts'
 import { writeCsvList } from '../range-files/write-csv-list.ts'
 import { etagOf } from '../store/versions.ts'
 import { mayReplace, sendTagged } from './conditional.ts'
+import { otherShop, readDraft, sendPartMissing } from './range-draft.ts'
 import { putInForce, type RangeServices, sendFaults } from './range-writing.ts'
 
 interface RangeRoute {
@@ -48,14 +46,13 @@ export async function registerRange(app: FastifyInstance, services: RangeService
         const dryRun = request.query.dryRun === 'true'
         const inForce = await services.store.version(shopId)
         if (inForce === undefined) return sendProblem(reply, 'unknown-shop')
-        if (!mayReplace(request, reply, { inForce, required: !dryRun })) return reply
-        const reading = readBody(request.body, { part, base: JSON.parse(inForce.text) })
+        const { store } = services
+        if (!(await mayReplace(request, reply, { store, inForce, required: !dryRun }))) return reply
+        const reading = readDraft(request.body, { part, base: JSON.parse(inForce.text) })
         if (reading === 'part-missing') return sendPartMissing(reply)
         if (!reading.ok) return sendFaults(reply, reading.faults)
         if (reading.range.shop.id !== shopId) {
-          return sendFaults(reply, [
-            { pointer: '/shop/id', message: `This must be "${shopId}", as in the address.` },
-          ])
+          return sendFaults(reply, [otherShop(shopId)])
         }
         const making = { author: request.secretKey?.name ?? 'unknown', origin: 'written' } as const
         return putInForce(services, reply, { inForce, range: reading.range, making, dryRun })
@@ -66,19 +63,3 @@ export async function registerRange(app: FastifyInstance, services: RangeService
 
 const JSON_TYPE = 'application/json; charset=utf-8'
 const CSV_TYPE = 'text/csv; charset=utf-8; header=present'
-
-function readBody(
-  body: unknown,
-  { part, base }: { readonly part: PartList | undefined; readonly base: RangeDocument },
-): FileReading | 'part-missing' {
-  if (Buffer.isBuffer(body)) {
-    return part === undefined ? 'part-missing' : readCsvList({ bytes: body, list: part, base })
-  }
-  return readRange(part === undefined ? body : { ...base, [part]: body })
-}
-
-function sendPartMissing(reply: FastifyReply): FastifyReply {
-  return sendProblem(reply, 'bad-request', {
-    detail: 'A CSV file holds one list of parts: name it in the address, such as ?part=cables.',
-  })
-}

@@ -71,6 +71,7 @@ function setupOf(range: PreparedRange): Setup {
       notAdvised: [...range.policy.notAdvised],
       supplyVoltages: SUPPLY_VOLTAGES.filter((voltage) => served.has(voltage)),
       contactUrl: shop.contactUrl,
+      countsDemand: shop.countDemand !== false,
     },
     appliances: [...range.appliances.values()].map((appliance) => ({
       ...appliance,

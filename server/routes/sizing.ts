@@ -2,6 +2,7 @@ import type { FastifyInstance } from 'fastify'
 import { fitFor, sizeFor } from '../../core/sizing.ts'
 import { operations } from '../../shared/contract/operations.ts'
 import type { FitRequest, SizingRequest } from '../../shared/contract/plan.ts'
+import type { DemandRecorder } from '../demand/recorder.ts'
 import { routeOf } from '../plugins/contract.ts'
 import { sendProblem } from '../plugins/problems.ts'
 import { fitAnswer, sizingAnswer } from '../replies/sizing-answer.ts'
@@ -17,15 +18,22 @@ interface ShopParams {
  *
  * @param app - The service
  * @param ranges - The ranges in force
+ * @param recorder - Counts what is asked for; left out: nothing is counted
  */
-export function registerSizing(app: FastifyInstance, ranges: Ranges): void {
+export function registerSizing(
+  app: FastifyInstance,
+  ranges: Ranges,
+  recorder?: Pick<DemandRecorder, 'record'>,
+): void {
   app.route<{ Params: ShopParams; Body: SizingRequest }>({
     ...routeOf(operations.sizeShop),
     handler: (request, reply) => {
       const context = readPlan(ranges, request.params.shopId, request.body, reply)
       if (context === undefined) return reply
       const { range, plan, writer } = context
-      return reply.send(sizingAnswer(range, sizeFor(range, plan), request.body.detail, writer))
+      const sizing = sizeFor(range, plan)
+      recorder?.record(range, { call: 'sizing', plan, choice: sizing.choice, outcome: sizing.outcome })
+      return reply.send(sizingAnswer(range, sizing, request.body.detail, writer))
     },
   })
 
@@ -41,6 +49,8 @@ export function registerSizing(app: FastifyInstance, ranges: Ranges): void {
           errors: [{ pointer: '/sku', message: `The range has no inverter "${request.body.sku}".` }],
         })
       }
+      const { choice, outcome } = fit.own
+      recorder?.record(range, { call: 'fit', plan, choice, outcome, asked: fit.verdict })
       return reply.send(fitAnswer(range, fit, writer))
     },
   })

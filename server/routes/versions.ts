@@ -69,7 +69,7 @@ export function registerVersions(app: FastifyInstance, services: RangeServices):
       if (inForce === undefined) return sendProblem(reply, 'unknown-shop')
       const old = version === undefined ? undefined : await store.version(shopId, version)
       if (old === undefined) return sendProblem(reply, 'unknown-version')
-      if (!mayReplace(request, reply, { inForce, required: true })) return reply
+      if (!(await mayReplace(request, reply, { store, inForce, required: true }))) return reply
       // An old version may break a contract that has grown stricter since.
       const reading = readRange(JSON.parse(old.text))
       if (!reading.ok) return sendFaults(reply, reading.faults)

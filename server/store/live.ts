@@ -66,10 +66,11 @@ export async function openLive({ store, log = () => {} }: LiveOptions): Promise<
   let wanted = false
   let closed = false
 
-  function take(stored: StoredVersion): void {
+  function take(stored: StoredVersion, restored = false): void {
     const { text, ...entry } = stored
     const before = held.get(entry.shopId)
-    if (before !== undefined && before.entry.version > entry.version) return
+    // An older version is one that was read before a newer one was written.
+    if (!restored && before !== undefined && before.entry.version > entry.version) return
     if (before?.entry.digest === entry.digest && before.entry.version === entry.version) return
     const reading = readRange(parsed(text))
     if (reading.ok) {
@@ -88,12 +89,14 @@ export async function openLive({ store, log = () => {} }: LiveOptions): Promise<
 
   async function load(): Promise<void> {
     const now = await store.revisions()
+    // Counters only rise, unless somebody has put a backup in the store's place.
+    const restored = now.ranges < seen.ranges
     if (now.ranges !== seen.ranges) {
       for (const head of await store.heads()) {
         const known = held.get(head.shopId)?.entry
         if (known?.version === head.version && known.digest === head.digest) continue
         const stored = await store.version(head.shopId)
-        if (stored !== undefined) take(stored)
+        if (stored !== undefined) take(stored, restored)
       }
     }
     if (now.keys !== seen.keys) keys.replace(await store.keys())
@@ -151,7 +154,7 @@ export async function openLive({ store, log = () => {} }: LiveOptions): Promise<
     held: (shopId) => held.get(shopId),
     state: () => ({ available, checkedAt, faulty }),
     refresh,
-    take,
+    take: (stored) => take(stored),
     close: async () => {
       closed = true
       for (const timer of timers) clearInterval(timer)

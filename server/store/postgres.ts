@@ -7,7 +7,7 @@ import type { Tables } from './tables.ts'
 const CHANNEL = 'tallywatt_changes'
 
 /** Bounds of every conversation with the database: by default it has none. [ms] */
-const TIMEOUTS = { connectionTimeoutMillis: 1000, statement_timeout: 4000, query_timeout: 5000 } as const
+const TIMEOUTS = { connectionTimeoutMillis: 1000, statement_timeout: 3000, query_timeout: 3500 } as const
 
 /** Connections of one instance beside its listener. Shoppers use none. */
 const POOL_SIZE = 4
@@ -30,8 +30,10 @@ export function postgresBackend(url: string): Backend {
     application_name: 'tallywatt',
     ...TIMEOUTS,
   })
-  // An idle connection that breaks says so here; the next query makes another.
+  // A connection that breaks between two queries says so by an event, and one that nobody hears ends the process.
+  // The next query on it fails, or the pool makes another.
   pool.on('error', () => {})
+  pool.on('connect', (client) => client.on('error', () => {}))
   const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) })
   const stops: (() => Promise<void>)[] = []
   return {

@@ -1,6 +1,7 @@
 import type { Transaction } from 'kysely'
 import type { KeyScope } from '../../shared/contract/range-admin.ts'
 import type { Backend } from './backend.ts'
+import { sqlDemand } from './demand-sql.ts'
 import { migrateToLatest } from './migrations/index.ts'
 import {
   type NewVersion,
@@ -51,6 +52,7 @@ export function sqlStore(backend: Backend): Store {
     )
 
   return {
+    ...sqlDemand(db, guarded),
     kind: backend.kind,
     migrate: () => guarded(() => migrateToLatest(db as never)),
     revisions: () =>

@@ -45,5 +45,7 @@ const UNAVAILABLE_CODES = /^SQLITE_(BUSY|LOCKED|FULL|IOERR|READONLY|CANTOPEN|COR
 export function isSqliteUnavailable(error: unknown): boolean {
   if (!(error instanceof Error)) return false
   if (error instanceof TypeError && error.message === 'The database connection is not open') return true
+  // SQLite has rolled back by itself, as it does when the disk is full or fails.
+  if (error.message === 'cannot rollback - no transaction is active') return true
   return 'code' in error && typeof error.code === 'string' && UNAVAILABLE_CODES.test(error.code)
 }

@@ -1,4 +1,5 @@
 import type { KeyScope } from '../../shared/contract/range-admin.ts'
+import type { DemandStore } from './demand.ts'
 
 /** How a version of a range came about. */
 export const VERSION_ORIGINS = ['seed', 'written', 'restored', 'imported', 'pulled'] as const
@@ -52,12 +53,12 @@ export interface Revisions {
 }
 
 /**
- * Where shops, versions of their ranges and keys are kept.
+ * Where shops, versions of their ranges, keys and demand are kept.
  *
  * Every method rejects with {@link StoreUnavailableError} where the database can't be reached or can't write;
  * the call may then be made again later. A write has either happened whole or not at all.
  */
-export interface Store {
+export interface Store extends DemandStore {
   readonly kind: 'sqlite' | 'postgres'
   /** Brings the tables up to date; safe to call from several instances at once. */
   migrate(): Promise<void>

@@ -4,6 +4,9 @@ export interface Tables {
   readonly range_versions: RangeVersionsTable
   readonly keys: KeysTable
   readonly revisions: RevisionsTable
+  readonly demand_days: DemandTable
+  readonly demand_months: DemandTable
+  readonly demand_batches: DemandBatchesTable
 }
 
 interface ShopsTable {
@@ -36,6 +39,21 @@ interface KeysTable {
   expires_at: string | null
   revoked_at: string | null
   last_used_at: string | null
+}
+
+interface DemandTable {
+  shop_id: string
+  kind: string
+  /** A day as `YYYY-MM-DD`, or a month as `YYYY-MM`, in UTC. */
+  period: string
+  key: string
+  count: number
+}
+
+interface DemandBatchesTable {
+  /** Of a batch that has been added. */
+  id: string
+  day: string
 }
 
 interface RevisionsTable {

@@ -9,9 +9,11 @@ import {
   WHAT_IF_KINDS,
 } from '../../core/advice/vocabulary.ts'
 import { START_KINDS, WAVEFORM_NEEDS } from '../../core/loads/vocabulary.ts'
+import { KIT_REASONS } from '../../core/range/kit/kit-types.ts'
 import { FUSE_STYLES } from '../../core/range/vocabulary.ts'
 import { OUTCOMES } from '../../core/sizing.ts'
 import { STEP_CODES } from '../../core/working.ts'
+import { supplySchema } from './plan.ts'
 import { chemistrySchema, connectionKindSchema } from './primitives.ts'
 
 /** Something a check found, with its sentence. */
@@ -210,6 +212,8 @@ export const kitLineSchema = z
     name: z.string().optional(),
     quantity: z.number(),
     specification: z.string().describe('What the part must be, also where the range holds none.'),
+    reason: z.enum(KIT_REASONS),
+    values: z.record(z.unknown()).describe('What the reason rests on.'),
     why: z.string(),
     price: z.string().optional().describe('Of one.'),
     url: z.string().optional(),
@@ -218,14 +222,43 @@ export const kitLineSchema = z
   .strict()
 export type KitLine = z.output<typeof kitLineSchema>
 
+/** A change of a request as data. */
+export const planChangeSchema = z
+  .object({
+    takeTurns: z.array(z.array(z.string())).optional().describe('All groups of the changed request.'),
+    without: z.string().optional().describe('Id of the load to leave out, of its group too.'),
+    rating: z
+      .object({ loadId: z.string(), watts: z.number() })
+      .strict()
+      .optional()
+      .describe('Rating of one load, basis input-watts.'),
+    start: z.object({ loadId: z.string(), startingW: z.number(), durationS: z.number() }).strict().optional(),
+    supply: supplySchema.optional().describe('The whole supply of the changed request.'),
+    sku: z.string().optional().describe('The unit to ask POST fit for: the request stays as it is.'),
+    split: z
+      .array(z.object({ loadIds: z.array(z.string()), sku: z.string() }).strict())
+      .optional()
+      .describe('Two requests in place of one, with the unit that each leads to.'),
+  })
+  .strict()
+  .describe("Each property stands in place of the request's own; the rest of the request stays.")
+
 /** A change of the plan and what it would buy. */
 export const whatIfSchema = z
   .object({
     kind: z.enum(WHAT_IF_KINDS),
     loadIds: z.array(z.string()),
     outcome: outcomeSchema,
-    sku: z.string().optional(),
+    sku: z.string().optional().describe('The unit that it leads to; left out where there are two.'),
     continuousW: z.number().optional(),
+    price: z.string().describe('Of the unit, or of both.'),
+    priceDifference: z
+      .string()
+      .optional()
+      .describe('Over the unit recommended now; "-120.00" is 120.00 less. Left out where none is.'),
+    currency: z.string(),
+    runtimeHours: z.number().optional().describe('With everything on, where a battery is stated.'),
+    change: planChangeSchema,
     message: z.string(),
     values: z.record(z.unknown()),
   })
@@ -241,6 +274,7 @@ export const labelLimitSchema = z
     message: z.string(),
   })
   .strict()
+export type LabelLimitAnswer = z.output<typeof labelLimitSchema>
 
 /** Reply of POST sizing. */
 export const sizingAnswerSchema = z

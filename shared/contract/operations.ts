@@ -1,7 +1,17 @@
-import type { z } from 'zod/v3'
+import { z } from 'zod/v3'
+import { cartRequestExample } from '../examples/carts.ts'
 import { fitRequestExample, runtimeRequestExample, sizingRequestExample } from '../examples/plans.ts'
+import { rangeDocumentExample } from '../examples/range.ts'
 import { fitAnswerSchema, runtimeAnswerSchema, sizingAnswerSchema } from './answers.ts'
 import { applianceListSchema } from './appliances.ts'
+import { cartAnswerSchema, cartRequestSchema } from './cart.ts'
+import {
+  coveragePreviewQuerySchema,
+  coveragePreviewSchema,
+  coverageQuerySchema,
+  coverageReplySchema,
+} from './coverage.ts'
+import { demandQuerySchema, demandReplySchema } from './demand.ts'
 import { healthSchema, readinessSchema } from './health.ts'
 import { fitRequestSchema, runtimeRequestSchema, sizingRequestSchema } from './plan.ts'
 import type { ProblemCode } from './problem.ts'
@@ -30,10 +40,15 @@ export interface Operation {
   readonly query?: z.AnyZodObject
   /** Request headers that change what it does. */
   readonly headers?: readonly OperationHeader[]
-  /** CSV that it takes as a body or gives as a reply, beside JSON. */
+  /** CSV that it takes as a body or gives as a reply, beside JSON; it then reads its body itself. */
   readonly csv?: { readonly body?: string; readonly reply?: string }
   readonly body?: { readonly schema: z.ZodTypeAny; readonly example: unknown }
-  readonly reply: { readonly schema: z.ZodTypeAny; readonly description: string }
+  readonly reply: {
+    readonly schema: z.ZodTypeAny
+    readonly description: string
+    /** `application/json` where left out. */
+    readonly mediaType?: string
+  }
   readonly problems: readonly ProblemCode[]
 }
 
@@ -91,6 +106,7 @@ export const operations = {
     tag: 'appliances',
     summary: 'List the built-in appliances',
     description: 'Every appliance with its figures and the source of each. Carries an ETag.',
+    headers: [ifNoneMatch],
     reply: { schema: applianceListSchema, description: 'The list.' },
     problems: ['internal-error'],
   },
@@ -101,6 +117,7 @@ export const operations = {
     tag: 'shops',
     summary: 'Read what a page needs to ask a shopper',
     description: "The shop's rules and the appliance list at the shop's mains voltage. Carries an ETag.",
+    headers: [ifNoneMatch],
     reply: { schema: setupSchema, description: 'The set-up.' },
     problems: ['unknown-shop', 'internal-error'],
   },
@@ -125,6 +142,18 @@ export const operations = {
     body: { schema: fitRequestSchema, example: fitRequestExample },
     reply: { schema: fitAnswerSchema, description: 'The verdict.' },
     problems: [...bodyProblems, 'unknown-sku'],
+  },
+  checkCart: {
+    id: 'checkCart',
+    method: 'POST',
+    path: '/v1/shops/{shopId}/cart-check',
+    tag: 'sizing',
+    summary: 'Check a cart',
+    description:
+      'Whether the lines of a cart go together, are safe, and run the loads where there are any: every mismatch with the part that is wrong and the one that is right.',
+    body: { schema: cartRequestSchema, example: cartRequestExample },
+    reply: { schema: cartAnswerSchema, description: 'What was found; `ok` where nothing fails.' },
+    problems: bodyProblems,
   },
   readRange: {
     id: 'readRange',
@@ -153,6 +182,7 @@ export const operations = {
     query: rangeWriteQuerySchema,
     headers: [ifMatch],
     csv: { body: csvExample },
+    body: { schema: rangeDocumentSchema, example: rangeDocumentExample },
     reply: { schema: rangeWriteAnswerSchema, description: 'What changed.' },
     problems: [
       ...keyProblems,
@@ -205,6 +235,54 @@ export const operations = {
       'precondition-failed',
     ],
   },
+  readCoverage: {
+    id: 'readCoverage',
+    method: 'GET',
+    path: '/v1/shops/{shopId}/coverage',
+    tag: 'staff',
+    summary: "Read what the range can and can't serve",
+    description:
+      'The answer to each everyday plan at each supply voltage that the range serves, units that are never recommended, gaps, missing parts of kits, and what each battery carries. The plans are every appliance of the list by itself and forty combinations. Carries an ETag.',
+    scope: 'read',
+    query: coverageQuerySchema,
+    headers: [ifNoneMatch],
+    reply: { schema: coverageReplySchema, description: 'The coverage of the range in force.' },
+    problems: keyProblems,
+  },
+  previewCoverage: {
+    id: 'previewCoverage',
+    method: 'POST',
+    path: '/v1/shops/{shopId}/coverage/preview',
+    tag: 'staff',
+    summary: 'Tell which everyday plans a draft range would answer otherwise',
+    description:
+      'Takes what a write of the range takes, and writes nothing: the whole document as JSON, or one list of parts with `part`, as CSV or as a JSON array.',
+    scope: 'range',
+    query: coveragePreviewQuerySchema,
+    csv: { body: csvExample },
+    body: { schema: rangeDocumentSchema, example: rangeDocumentExample },
+    reply: { schema: coveragePreviewSchema, description: 'What would change for shoppers.' },
+    problems: [
+      ...keyProblems,
+      'unreadable-json',
+      'body-too-large',
+      'unsupported-media-type',
+      'contract-broken',
+    ],
+  },
+  readDemand: {
+    id: 'readDemand',
+    method: 'GET',
+    path: '/v1/shops/{shopId}/demand',
+    tag: 'staff',
+    summary: 'Read what shoppers asked for, and advice on what to stock',
+    description:
+      'Counts of sizing and fit calls in a period, without anything personal, and which new sizes would serve most and which units could go. What was counted fewer than five times is told only together with others. The newest seconds of other instances may be missing.',
+    scope: 'demand',
+    query: demandQuerySchema,
+    reply: { schema: demandReplySchema, description: 'The counts and the advice.' },
+    problems: keyProblems,
+  },
   readReadiness: {
     id: 'readReadiness',
     method: 'GET',
@@ -235,6 +313,32 @@ export const operations = {
     summary: 'Tell whether the service runs',
     description: 'Answers as long as the process can answer; touches nothing else.',
     reply: { schema: healthSchema, description: 'It runs.' },
+    problems: ['internal-error'],
+  },
+  readMetrics: {
+    id: 'readMetrics',
+    method: 'GET',
+    path: '/metrics',
+    tag: 'service',
+    summary: 'Read what the service measures of itself',
+    description:
+      'In the Prometheus text format. With a password set, by HTTP Basic under any user name; without one, only from the machine that the service runs on. Others are told that there is nothing here.',
+    reply: {
+      schema: z.string().describe('Figures, one a line, with what each means above it.'),
+      description: 'The figures.',
+      mediaType: 'text/plain',
+    },
+    problems: ['not-found', 'internal-error'],
+  },
+  readContract: {
+    id: 'readContract',
+    method: 'GET',
+    path: '/openapi.json',
+    tag: 'service',
+    summary: 'Read this document',
+    description: 'The contract as an OpenAPI 3.1 document. Carries an ETag.',
+    headers: [ifNoneMatch],
+    reply: { schema: z.object({ openapi: z.string() }).passthrough(), description: 'The document.' },
     problems: ['internal-error'],
   },
 } as const satisfies Readonly<Record<string, Operation>>

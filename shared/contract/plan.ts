@@ -1,4 +1,5 @@
 import { z } from 'zod/v3'
+import { KIT_ROLES } from '../../core/advice/vocabulary.ts'
 import {
   chemistrySchema,
   connectionKindSchema,
@@ -137,6 +138,10 @@ export const supplySchema = z
       .max(50)
       .optional()
       .describe('From the battery to the inverter, one way. [m] Left out: 2 m is taken and said so.'),
+    replaceLeads: z
+      .boolean()
+      .optional()
+      .describe("True: the cable that the answer names is laid instead of the leads in the unit's box."),
     autonomyDays: z
       .number()
       .min(0.5)
@@ -155,11 +160,41 @@ export const preferencesSchema = z
   })
   .strict()
 
+/** Parts that the buyer has. */
+export const ownedPartsSchema = z
+  .array(
+    z
+      .object({
+        role: z.enum(KIT_ROLES),
+        sku: skuSchema
+          .optional()
+          .describe('Of this shop. Left out, or no longer in the range: the part is trusted, not checked.'),
+        quantity: z.number().int().min(1).max(16).default(1).describe('Pairs of cable, blocks of a battery.'),
+      })
+      .strict(),
+  )
+  .max(20)
+
+/** What the buyer says about the kit. */
+export const kitWishSchema = z
+  .object({
+    owned: ownedPartsSchema.optional().describe('Parts that need not be bought.'),
+    buyBattery: z
+      .boolean()
+      .optional()
+      .describe(
+        'true: the battery of `supply` is what is wanted, not what is there; the kit holds one of that chemistry with at least that capacity.',
+      ),
+  })
+  .strict()
+  .describe('What the kit need not hold, and whether a battery is wanted.')
+
 const planShape = {
   loads: loadsSchema,
   takeTurns: takeTurnsSchema.optional(),
   supply: supplySchema.optional(),
   preferences: preferencesSchema.optional(),
+  kit: kitWishSchema.optional(),
   detail: z
     .enum(['brief', 'full'])
     .default('brief')

@@ -61,6 +61,10 @@ export const shopSchema = z
       .optional(),
     contactUrl: urlSchema.optional(),
     appliances: z.array(applianceSchema).max(200).optional(),
+    countDemand: z
+      .boolean()
+      .optional()
+      .describe('Whether what shoppers ask for is counted, without anything personal. Left out: yes.'),
   })
   .strict()
 

@@ -51,6 +51,9 @@ export const setupSchema = z
           .array(z.number())
           .describe(`Of ${SUPPLY_VOLTAGES.join(', ')} V, those that it serves.`),
         contactUrl: z.string().optional(),
+        countsDemand: z
+          .boolean()
+          .describe('Whether what shoppers ask for is counted; a page tells its shoppers so.'),
       })
       .strict(),
     appliances: z.array(setupApplianceSchema),
