@@ -18,16 +18,21 @@ export interface CircuitAnswer {
 export const ASSUMED_LENGTH_M = 2
 
 /** A cable of the range comes in pairs, so its length is the way it reaches. */
-function ownLeadsOf(range: PreparedRange, { unit }: PreparedInverter): OwnLeads | undefined {
+function includedCable(range: PreparedRange, { unit }: PreparedInverter): RangeCable | undefined {
   const included = new Set(unit.includes ?? [])
-  const cable: RangeCable | undefined = range.document.cables.find(({ sku }) => included.has(sku))
-  if (cable === undefined) return undefined
-  const { areaMm2, awg, lengthM } = cable
-  return { areaMm2, awg, lengthM }
+  return range.document.cables.find(({ sku }) => included.has(sku))
 }
+
+/** Circuits kept for one range; past that they start anew. */
+const KEPT_CIRCUITS = 2000
+
+/** A unit's circuit depends on nothing but the range and the supply, and most buyers have the same few. */
+const circuitsByRange = new WeakMap<PreparedRange, Map<string, CircuitAnswer>>()
 
 /**
  * Cable and fuse between a supply and a unit; leads that come with the unit are checked instead.
+ *
+ * Kept by range, unit and supply: working one out costs as much as judging a hundred units.
  *
  * @param range - The shop's range, for its wire sizes, drop limit and what units include
  * @param inverter - The unit
@@ -40,8 +45,32 @@ export function circuitAnswer(
   inverter: PreparedInverter,
   supply: Supply,
 ): CircuitAnswer {
+  const kept = circuitsByRange.get(range) ?? new Map<string, CircuitAnswer>()
+  circuitsByRange.set(range, kept)
+  const key = keyOf(inverter, supply)
+  const known = kept.get(key)
+  if (known !== undefined) return known
+  if (kept.size >= KEPT_CIRCUITS) kept.clear()
+  const made = madeCircuit(range, inverter, supply)
+  kept.set(key, made)
+  return made
+}
+
+/** All that a circuit reads of unit and supply. */
+function keyOf({ unit: { sku } }: PreparedInverter, supply: Supply): string {
+  const { connection, oneWayLengthM, battery, replaceLeads } = supply
+  const { kind, limitA } = connection ?? {}
+  return [sku, kind, limitA, oneWayLengthM, battery?.chemistry, battery?.capacityAh, replaceLeads].join('|')
+}
+
+function madeCircuit(range: PreparedRange, inverter: PreparedInverter, supply: Supply): CircuitAnswer {
   const { unit, figures } = inverter
-  const leads = ownLeadsOf(range, inverter)
+  const cable = includedCable(range, inverter)
+  const leads: OwnLeads | undefined = cable && {
+    areaMm2: cable.areaMm2,
+    awg: cable.awg,
+    lengthM: cable.lengthM,
+  }
   const oneWayLengthM = supply.oneWayLengthM ?? leads?.lengthM ?? ASSUMED_LENGTH_M
   const limit = connectionLimit(unit.connection, supply.connection, range.policy)
   const design = circuit({
@@ -55,7 +84,7 @@ export function circuitAnswer(
     chemistry: supply.battery?.chemistry,
     bankCapacityAh: supply.battery?.capacityAh,
     connection: limit ?? { kind: supply.connection?.kind ?? unit.connection.kind },
-    ownLeads: leads,
+    ...(supply.replaceLeads !== true && { ownLeads: leads, insulationC: cable?.insulationC }),
   })
   const assumed =
     supply.oneWayLengthM === undefined && leads === undefined

@@ -2,12 +2,10 @@ import { typicalCutOffV } from './battery/inverter-input.ts'
 import {
   type BatteryAnswer,
   batteryAnswer,
-  dcPower,
-  type FedInverter,
-  fedBy,
   type SteadyAnswer,
   steadyAnswer,
-} from './battery-side.ts'
+} from './battery-side/battery-answer.ts'
+import { dcPower, type FedInverter, fedBy } from './battery-side/fed-inverter.ts'
 import { circuitAnswer } from './circuit-side.ts'
 import { ASSUMED_FIGURES } from './inverters/figures.ts'
 import type { Supply } from './inverters/need.ts'

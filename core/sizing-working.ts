@@ -4,7 +4,8 @@ import {
   rechargeWorking,
   runtimeWorking,
 } from './battery/battery-working.ts'
-import { dcPower, fedBy, RECHARGE_WITH } from './battery-side.ts'
+import { RECHARGE_WITH } from './battery-side/battery-answer.ts'
+import { dcPower, fedBy } from './battery-side/fed-inverter.ts'
 import type { Load } from './loads/load.ts'
 import type { Sizing } from './sizing.ts'
 import type { WorkingStep } from './working.ts'

@@ -1,13 +1,17 @@
 import { type Caution, cautionsFor } from './advice/cautions.ts'
 import { type Finding, finding } from './advice/findings.ts'
-import { type BatteryAnswer, batteryAnswer, fedBy, type NeededBank, neededBank } from './battery-side.ts'
+import { type BatteryAnswer, batteryAnswer, carriesPlan } from './battery-side/battery-answer.ts'
+import { fedBy } from './battery-side/fed-inverter.ts'
+import { type NeededBank, neededBank } from './battery-side/needed-bank.ts'
 import { type CircuitAnswer, circuitAnswer } from './circuit-side.ts'
 import { type Choice, chooseInverter, judge, type Verdict } from './inverters/choose.ts'
 import { type Need, needOf, type Preferences, type Supply } from './inverters/need.ts'
 import { type Demand, demandOf } from './loads/demand.ts'
 import type { LoadRequest } from './loads/load.ts'
 import { type LoadFault, resolveLoads } from './loads/resolve.ts'
-import type { PreparedRange } from './range/prepare-range.ts'
+import { kitFor } from './range/kit/kit.ts'
+import type { Kit, KitWish } from './range/kit/kit-types.ts'
+import type { PreparedInverter, PreparedRange } from './range/prepare-range.ts'
 import { SUPPLY_VOLTAGES, type SupplyVoltage } from './range/vocabulary.ts'
 
 /** What an answer comes to. */
@@ -20,6 +24,8 @@ export interface SizingInput {
   readonly takeTurns?: readonly (readonly string[])[] | undefined
   readonly supply?: Supply | undefined
   readonly preferences: Preferences
+  /** What the buyer has already, for the kit. */
+  readonly kit?: KitWish | undefined
 }
 
 /** Why a plan can't be answered, each with the path to the faulty part of the request. */
@@ -32,6 +38,8 @@ export interface PlanFault {
 
 /** Loads read, added up and turned into a need. */
 export interface Plan {
+  /** The request as it was asked. */
+  readonly input: SizingInput
   readonly need: Need
   readonly demand: Demand
   /** Everything that was assumed or estimated. Severity `note`. */
@@ -56,6 +64,12 @@ export interface Sizing {
   /** Whatever battery there is: the one that the plan takes. */
   readonly neededBank: NeededBank | undefined
   readonly cautions: readonly Caution[]
+}
+
+/** What lies between a unit and the energy that it gives. */
+export interface SupplySide {
+  readonly circuit: CircuitAnswer
+  readonly battery: BatteryAnswer | undefined
 }
 
 /** One named unit judged, beside the smallest that would do. */
@@ -89,7 +103,7 @@ export function planFor(range: PreparedRange, input: SizingInput): PlanResult {
     preferences: input.preferences,
     supply,
   })
-  return { ok: true, plan: { need, demand, assumptions } }
+  return { ok: true, plan: { input, need, demand, assumptions } }
 }
 
 /**
@@ -102,6 +116,22 @@ export function planFor(range: PreparedRange, input: SizingInput): PlanResult {
 export function sizeFor(range: PreparedRange, plan: Plan): Sizing {
   const choice = chooseInverter(range.inverters, plan.need)
   return completed(range, plan, choice, choice.verdicts[choice.chosen])
+}
+
+/**
+ * Everything that a plan takes beside the recommended unit, from the shop's range.
+ *
+ * @param range - The shop's range, prepared
+ * @param sizing - What {@link sizeFor} made of the plan
+ * @returns The kit; undefined where no unit is recommended
+ */
+export function kitOf(range: PreparedRange, sizing: Sizing): Kit | undefined {
+  const { plan, recommended } = sizing
+  if (recommended === undefined) return undefined
+  const { demand, need, input } = plan
+  const { supply, preferences, requiredContinuousW } = need
+  const asked = { demand, supply, preferences, requiredContinuousW, wish: input.kit }
+  return kitFor({ range, inverter: recommended.inverter, ...asked, known: knownOf(sizing) })
 }
 
 /**
@@ -124,6 +154,12 @@ export function fitFor(range: PreparedRange, plan: Plan, sku: string): UnitFit |
   }
 }
 
+/** Whether the stated battery carries the plan over the circuit's cable: worked out already. */
+function knownOf({ battery, circuit }: Sizing) {
+  if (battery === undefined || circuit === undefined || !circuit.design.ok) return undefined
+  return { carries: carriesPlan(battery), cableResistanceOhm: circuit.design.conductor.resistanceOhm }
+}
+
 /** Everything that follows from the unit: cable, fuse, run time, outcome, cautions. */
 function completed(range: PreparedRange, plan: Plan, choice: Choice, unit: Verdict | undefined): Sizing {
   const { demand, need } = plan
@@ -140,27 +176,56 @@ function completed(range: PreparedRange, plan: Plan, choice: Choice, unit: Verdi
     }
   }
   const { inverter } = unit
-  const circuit = circuitAnswer(range, inverter, supply)
-  const cableResistanceOhm = circuit.design.ok ? circuit.design.conductor.resistanceOhm : 0
-  const question = { demand, supply, inverter: fedBy(inverter), cableResistanceOhm }
-  const battery =
-    supply.battery === undefined
-      ? undefined
-      : batteryAnswer(question, { ...supply.battery, nominalV: supply.nominalV })
-  const beside = [...circuit.findings, ...(battery?.findings ?? [])]
+  const { circuit, battery } = supplySideOf(range, plan, inverter)
   return {
     plan,
     choice,
     recommended: unit,
     circuit,
     battery,
-    neededBank: neededBank(question),
-    outcome: outcomeOf(plan, unit, beside),
+    neededBank: neededBank({ demand, supply, inverter: fedBy(inverter) }),
+    outcome: outcomeOf(plan, unit, [...circuit.findings, ...(battery?.findings ?? [])]),
     cautions: cautions(plan, unit),
   }
 }
 
-function outcomeOf(plan: Plan, verdict: Verdict | undefined, beside: readonly Finding[]): Outcome {
+/**
+ * Cable and fuse to one unit, and what its battery goes through.
+ *
+ * @param range - The shop's range, prepared
+ * @param plan - Loads and supply
+ * @param inverter - The unit
+ * @param known - The same circuit, where it has been worked out before, and whether an outlook will do
+ * @returns Circuit and, where a battery is known, run time
+ */
+export function supplySideOf(
+  range: PreparedRange,
+  { demand, need }: Pick<Plan, 'demand' | 'need'>,
+  inverter: PreparedInverter,
+  known: { readonly circuit?: CircuitAnswer; readonly outlookOnly?: boolean } = {},
+): SupplySide {
+  const { supply } = need
+  const { outlookOnly } = known
+  const circuit = known.circuit ?? circuitAnswer(range, inverter, supply)
+  if (supply.battery === undefined) return { circuit, battery: undefined }
+  const cableResistanceOhm = circuit.design.ok ? circuit.design.conductor.resistanceOhm : 0
+  const question = { demand, supply, inverter: fedBy(inverter), cableResistanceOhm, outlookOnly }
+  return { circuit, battery: batteryAnswer(question, { ...supply.battery, nominalV: supply.nominalV }) }
+}
+
+/**
+ * What an answer comes to.
+ *
+ * @param plan - Loads, supply, the shop's policy
+ * @param verdict - Of the unit; undefined where none fits
+ * @param beside - Findings about its circuit and its battery
+ * @returns The outcome
+ */
+export function outcomeOf(
+  plan: Pick<Plan, 'demand' | 'need'>,
+  verdict: Verdict | undefined,
+  beside: readonly Finding[],
+): Outcome {
   if (plan.need.notAdvised.length > 0) return 'not-advised'
   if (verdict === undefined) return 'none-fits'
   const medical = plan.demand.loads.some((load) => load.medical)

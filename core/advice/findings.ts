@@ -2,6 +2,7 @@ import type { AssumedFigure } from '../battery/bank.ts'
 import type { ApplianceCategory } from '../loads/vocabulary.ts'
 import type { ConnectionKind, InverterFeature } from '../range/vocabulary.ts'
 import type { NoFuseReason } from '../wiring/fuse.ts'
+import type { CartFindingValues } from './cart-findings.ts'
 
 /** `fail` rules a unit out; `care` asks the buyer to do or know something; `note` informs. */
 export const SEVERITIES = ['fail', 'care', 'note'] as const
@@ -18,7 +19,7 @@ export const ASSUMABLE_FIGURES = [
 export type AssumableFigure = (typeof ASSUMABLE_FIGURES)[number]
 
 /** Every finding's code with the values that its message may show. */
-export interface FindingValues {
+export interface FindingValues extends CartFindingValues {
   'continuous-power-short': {
     runningW: number
     requiredContinuousW: number
@@ -84,60 +85,6 @@ export interface FindingValues {
 
 /** Code of a finding: part of the contract, its message is not. */
 export type FindingCode = keyof FindingValues
-
-/** Every finding code, for the contract's enumerations. */
-export const FINDING_CODES = [
-  'continuous-power-short',
-  'apparent-power-short',
-  'starting-power-short',
-  'surge-time-short',
-  'wave-form-unsuitable',
-  'wave-form-care',
-  'output-voltage-mismatch',
-  'output-frequency-mismatch',
-  'input-voltage-mismatch',
-  'connection-limit',
-  'connection-below-full-power',
-  'outlets-short',
-  'feature-missing',
-  'out-of-stock',
-  'over-price',
-  'not-advised',
-  'figure-assumed',
-  'rating-estimated',
-  'rating-read',
-  'minutes-assumed',
-  'start-assumed-none',
-  'restart-together',
-  'inrush-not-sized',
-  'supply-voltage-assumed',
-  'cable-length-assumed',
-  'own-leads-too-thin',
-  'own-leads-drop',
-  'own-leads-too-short',
-  'no-standard-conductor',
-  'no-standard-fuse',
-  'no-safe-fuse',
-  'socket-fuse-stays',
-  'discharge-limit-running',
-  'discharge-limit-starting',
-  'cut-off-while-running',
-  'cut-off-while-starting',
-  'voltage-sag',
-  'day-not-carried',
-  'occasional-use',
-  'runs-too-long',
-  'under-20-minutes',
-  'nothing-usable',
-  'heavier-than-advised',
-  'longer-than-a-year',
-  'self-discharge-not-counted',
-  'gel-figures-unverified',
-  'cold-lithium-charge',
-  'charge-temperature-outside-range',
-  'battery-figure-assumed',
-  'inverter-off-between',
-] as const satisfies readonly FindingCode[]
 
 /** A finding of one code. */
 export interface FindingOf<C extends FindingCode> {

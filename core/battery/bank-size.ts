@@ -3,7 +3,7 @@ import { type BatteryChemistry, SUPPLY_VOLTAGES, type SupplyVoltage } from '../r
 import { CHEMISTRIES } from '../tables/chemistries.ts'
 import { type BatteryBank, bankModel } from './bank.ts'
 import { type RuntimeQuestion, runtimeOfModel } from './runtime.ts'
-import { lowestThatHolds } from './table-lookup.ts'
+import { firstNotBelow } from './table-lookup.ts'
 import { leadAcidShares, lithiumShare, shareAtHours } from './temperature.ts'
 
 /** A question to {@link bankFor}. */
@@ -96,13 +96,19 @@ const LARGEST_AH = 10_000
  */
 export function capacityForRunAh(question: RuntimeQuestion, hours: number): number | undefined {
   requireInRange('hours', hours, 0.01, 1000)
-  const lasts = (capacityAh: number) => {
-    const model = bankModel(scaledBank(question.bank, capacityAh))
-    return runtimeOfModel(model, { ...question, curvePoints: 2 }).hoursLow >= hours
+  const over = (logAh: number) => {
+    const model = bankModel(scaledBank(question.bank, Math.exp(logAh)))
+    return Math.log(runtimeOfModel(model, { ...question, curvePoints: 2 }).hoursLow / hours)
   }
-  if (!lasts(LARGEST_AH)) return undefined
-  return lasts(1) ? 1 : Math.exp(lowestThatHolds(0, Math.log(LARGEST_AH), (log) => lasts(Math.exp(log))))
+  const most = Math.log(LARGEST_AH)
+  if (over(most) < 0) return undefined
+  return over(0) >= 0
+    ? 1
+    : Math.exp(firstNotBelow({ low: 0, high: most, value: over, within: CAPACITY_PRECISION }))
 }
+
+/** The capacity is found to a part in ten thousand: its logarithm to this. */
+const CAPACITY_PRECISION = 1e-4
 
 /** The same battery, larger or smaller: what grows with the capacity grows along. */
 function scaledBank(bank: BatteryBank, capacityAh: number): BatteryBank {

@@ -38,3 +38,49 @@ export function lowestThatHolds(low: number, high: number, holds: (x: number) =>
   }
   return good
 }
+
+/** A rising function and the stretch in which it passes zero. */
+export interface Crossing {
+  /** Where it is below zero. */
+  readonly low: number
+  /** Where it is not. */
+  readonly high: number
+  /** The function; minus infinity is allowed. */
+  readonly value: (x: number) => number
+  /** How near the crossing is found. */
+  readonly within: number
+}
+
+/**
+ * Where a rising function stops being below zero.
+ *
+ * Regula falsi with the Illinois halving, and plain halving where the function has no finite value or the
+ * secant gets nowhere: a smooth function takes a handful of calls, any function an end.
+ *
+ * @param crossing - The function and its stretch
+ * @returns A place at most `within` above the crossing, on the side where it is not below zero
+ */
+export function firstNotBelow({ low, high, value, within }: Crossing): number {
+  let [below, notBelow] = [low, high]
+  let [valueBelow, valueNotBelow] = [value(low), value(high)]
+  let sameSide = 0
+  for (let count = 0; count < 100 && notBelow - below > within; count += 1) {
+    const share = valueBelow / (valueBelow - valueNotBelow)
+    const secant = Number.isFinite(share) && count % 3 !== 2 ? share : 0.5
+    // A step inside the stretch by at least half the wanted width, so that both ends close in.
+    const width = notBelow - below
+    const least = Math.min(0.5, within / 2 / width)
+    const x = below + width * Math.min(1 - least, Math.max(least, secant))
+    const found = value(x)
+    if (found < 0) {
+      ;[below, valueBelow] = [x, found]
+      if (sameSide < 0) valueNotBelow /= 2
+      sameSide = -1
+    } else {
+      ;[notBelow, valueNotBelow] = [x, found]
+      if (sameSide > 0) valueBelow /= 2
+      sameSide = 1
+    }
+  }
+  return notBelow
+}

@@ -27,17 +27,21 @@ const ALL_DAY_HOURS = 4
  * Whether a bank is right for the time that a load is wanted for: a heavy load for a few minutes on a small
  * bank is fine, the same load for hours is not.
  *
- * @param question - Bank, power at the inverter's input, cut-off, cable
+ * @param question - Bank, power at the inverter's input, cut-off, cable; `findCapacity: false` leaves the search
+ * for the bank out
  * @param wantedHours - Time that the load draws its power in a day. [h] 0..24
  * @returns The verdict, and the bank that it takes where this one does not do
  * @throws CoreError `out_of_range`, naming the field and its bounds
  * @source battery-model-fit
  */
-export function judgeUse(question: RuntimeQuestion, wantedHours: number): UseAnswer {
+export function judgeUse(
+  question: RuntimeQuestion & { readonly findCapacity?: boolean | undefined },
+  wantedHours: number,
+): UseAnswer {
   requireInRange('wantedHours', wantedHours, 0, 24)
   const run = predictRuntime({ ...question, curvePoints: 2 })
   const verdict = verdictOf(run.hours, run.hoursLow, wantedHours)
-  const fails = verdict === 'too-long' || verdict === 'too-heavy'
+  const fails = (verdict === 'too-long' || verdict === 'too-heavy') && question.findCapacity !== false
   return {
     verdict,
     wantedHours,

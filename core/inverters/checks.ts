@@ -1,11 +1,11 @@
 import { type Finding, finding } from '../advice/findings.ts'
-import type { StartMoment } from '../loads/demand.ts'
+import type { StartMoment } from '../loads/added-up.ts'
 import type { PreparedInverter } from '../range/prepare-range.ts'
 import { connectionFindings } from './connection.ts'
 import type { Need } from './need.ts'
 
 /** Room for the last bit of a floating-point product, so that "just enough" is enough. */
-const ROUNDING = 1 + 1e-9
+export const ROUNDING = 1 + 1e-9
 
 /**
  * Mains voltages that count as the same. Appliances for 220, 230 and 240 V run on each other's supply, as do

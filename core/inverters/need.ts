@@ -23,6 +23,8 @@ export interface Supply {
   readonly battery?: Omit<BatteryBank, 'nominalV'> | undefined
   /** From the battery to the unit. [m] 0.1..50 */
   readonly oneWayLengthM?: number | undefined
+  /** Cable as the answer names it instead of the leads in the unit's box; left out: those leads. */
+  readonly replaceLeads?: boolean | undefined
   /** Days that the battery is to last without recharge, for its size. 0.5..30, default 1 */
   readonly autonomyDays?: number | undefined
 }

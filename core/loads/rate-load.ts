@@ -4,63 +4,30 @@ import {
   COOKING_EFFICIENCY_TYPICAL,
   COOLING_EER_LOW,
   COOLING_EER_TYPICAL,
-  CORRECTED_POWER_FACTOR,
-  CORRECTED_SUPPLY_W,
-  DEFAULT_POWER_FACTOR,
-  INPUT_POWER_BOUNDS_W,
 } from '../tables/rating-figures.ts'
 import { horsepowerToWatts } from '../units.ts'
-import type { WorkingStep } from '../working.ts'
-import { LABEL_NOTES, LABEL_REFUSALS, type LabelFigure } from './label/reading.ts'
 import { isNearMains } from './label/supply.ts'
-import type { ListedAppliance } from './listed-appliance.ts'
 import { motorInputFor } from './motors.ts'
+import { type Converted, completeRating, statedWatts, withinBounds } from './rate-watts.ts'
+import type {
+  RatedAppliance,
+  RatedPower,
+  RatingNote,
+  RatingRefusal,
+  RatingRefusalCode,
+} from './rated-power.ts'
 import type { Rating } from './rating.ts'
 import { readLabel } from './read-label.ts'
 
-/** What was assumed while a rating was converted; the sentence stands in the message catalogue. */
-export const RATING_NOTES = [
-  ...LABEL_NOTES,
-  'power-factor-assumed',
-  'volts-differ-from-mains',
-  'efficiency-assumed',
-] as const
-export type RatingNoteCode = (typeof RATING_NOTES)[number]
-
-export interface RatingNote {
-  readonly code: RatingNoteCode
-  readonly values: Readonly<Record<string, number | string>>
-}
-
-/** Why a rating gives no input power: as a plate's text, or for the two reasons of its own. */
-export const RATING_REFUSALS = [...LABEL_REFUSALS, 'cooking-watts-needs-microwave', 'nothing-stated'] as const
-export type RatingRefusalCode = (typeof RATING_REFUSALS)[number]
-
-/** A rating in the terms that sizing and energy need. */
-export interface RatedPower {
-  readonly ok: true
-  /** Input power to size for. [W] */
-  readonly inputW: number
-  /** Input power to reckon energy with. [W] */
-  readonly typicalW: number
-  /** Apparent power to size for, never below `inputW`. [VA] */
-  readonly apparentVA: number
-  /** `inputW` over `apparentVA`. 0..1 */
-  readonly powerFactor: number
-  readonly notes: readonly RatingNote[]
-  readonly working: readonly WorkingStep[]
-}
-
-/** Why a rating gives no input power. */
-export interface RatingRefusal {
-  readonly ok: false
-  readonly refusal: RatingRefusalCode
-  /** The figures of the plate, where its text was read. */
-  readonly seen?: readonly LabelFigure[]
-}
-
-/** What a rating needs to know of the appliance it belongs to. */
-export type RatedAppliance = Pick<ListedAppliance, 'powerFactor' | 'startKind' | 'ratedByCookingPower'>
+export type {
+  RatedAppliance,
+  RatedPower,
+  RatingNote,
+  RatingNoteCode,
+  RatingRefusal,
+  RatingRefusalCode,
+} from './rated-power.ts'
+export { RATING_NOTES, RATING_REFUSALS } from './rated-power.ts'
 
 /** A rating with what it belongs to. */
 export interface RatedLoad {
@@ -68,16 +35,6 @@ export interface RatedLoad {
   readonly appliance?: RatedAppliance | undefined
   /** Nominal mains voltage. [V] 100..240 */
   readonly mainsV: number
-}
-
-/** A conversion before its bounds are checked and its power factor is filled in. */
-interface Converted {
-  readonly inputW: number
-  readonly typicalW: number
-  readonly apparentVA?: number
-  readonly powerFactor?: number | undefined
-  readonly notes: readonly RatingNote[]
-  readonly working: readonly WorkingStep[]
 }
 
 type Of<Basis extends Rating['basis']> = Extract<Rating, { basis: Basis }>
@@ -100,14 +57,14 @@ type Of<Basis extends Rating['basis']> = Extract<Rating, { basis: Basis }>
 export function rateLoad(load: RatedLoad): RatedPower | RatingRefusal {
   requireInRange('mainsV', load.mainsV, 100, 240)
   const converted = convert(load)
-  return 'refusal' in converted ? converted : complete(converted, load.appliance)
+  return 'refusal' in converted ? converted : completeRating(converted, load.appliance)
 }
 
 function convert({ rating, appliance, mainsV }: RatedLoad): Converted | RatingRefusal {
   switch (rating.basis) {
     case 'input-watts':
     case 'measured-watts':
-      return stated(rating.watts, rating.basis)
+      return statedWatts(rating.watts, rating.basis)
     case 'cooking-watts':
       if (appliance?.ratedByCookingPower !== true) return refuse('cooking-watts-needs-microwave')
       return fromCooking(rating.watts)
@@ -126,43 +83,6 @@ function convert({ rating, appliance, mainsV }: RatedLoad): Converted | RatingRe
 
 function refuse(refusal: RatingRefusalCode): RatingRefusal {
   return { ok: false, refusal }
-}
-
-/** Checks the bounds, and works out the volt-amperes where only watts are known. */
-function complete(converted: Converted, appliance: RatedAppliance | undefined): RatedPower | RatingRefusal {
-  const { inputW, typicalW, notes, working } = converted
-  if (!withinBounds(inputW) || !withinBounds(typicalW)) return refuse('out-of-bounds')
-  const assumed = converted.powerFactor === undefined && converted.apparentVA === undefined
-  const powerFactor = converted.powerFactor ?? powerFactorFor(appliance, inputW)
-  const apparentVA = Math.max(inputW, converted.apparentVA ?? inputW / powerFactor)
-  return {
-    ok: true,
-    inputW,
-    typicalW,
-    apparentVA,
-    powerFactor: inputW / apparentVA,
-    notes: assumed ? [...notes, { code: 'power-factor-assumed', values: { powerFactor } }] : notes,
-    working: assumed
-      ? [...working, { step: 'rating-apparent-power', values: { inputW, powerFactor, apparentVA } }]
-      : working,
-  }
-}
-
-function withinBounds(watts: number): boolean {
-  return watts >= INPUT_POWER_BOUNDS_W.low && watts <= INPUT_POWER_BOUNDS_W.high
-}
-
-/** Power factor of an appliance whose rating states none: its usual one, corrected above 75 W. */
-function powerFactorFor(appliance: RatedAppliance | undefined, inputW: number): number {
-  if (appliance === undefined) return DEFAULT_POWER_FACTOR.value
-  const usual = appliance.powerFactor
-  const corrected = appliance.startKind === 'electronic-inrush' && inputW > CORRECTED_SUPPLY_W.value
-  return corrected ? Math.max(usual, CORRECTED_POWER_FACTOR.value) : usual
-}
-
-function stated(watts: number, basis: 'input-watts' | 'measured-watts'): Converted {
-  const step = basis === 'input-watts' ? 'rating-input-watts' : 'rating-measured-watts'
-  return { inputW: watts, typicalW: watts, notes: [], working: [{ step, values: { inputW: watts } }] }
 }
 
 function fromCooking(cookingW: number): Converted {

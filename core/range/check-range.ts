@@ -29,9 +29,10 @@ const CUT_OFF_SHARES = { low: 0.75, high: 1.05 } as const
  * @returns All faults; none where the range may come into force
  */
 export function checkRange(document: RangeDocument): readonly RangeFault[] {
+  const skus = new Set(PART_LISTS.flatMap((list) => document[list].map(({ sku }) => sku)))
   return [
     ...duplicateSkus(document),
-    ...document.inverters.flatMap((unit, index) => inverterFaults(document, unit, index)),
+    ...document.inverters.flatMap((unit, index) => inverterFaults(skus, unit, index)),
     ...document.cables.flatMap((cable, index): readonly RangeFault[] =>
       (cable.areaMm2 === undefined) === (cable.awg === undefined)
         ? [{ path: ['cables', index], code: 'one-conductor-size', values: { sku: cable.sku } }]
@@ -55,7 +56,7 @@ function duplicateSkus(document: RangeDocument): readonly RangeFault[] {
   return faults
 }
 
-function inverterFaults(document: RangeDocument, unit: Inverter, index: number): readonly RangeFault[] {
+function inverterFaults(skus: ReadonlySet<string>, unit: Inverter, index: number): readonly RangeFault[] {
   const faults: RangeFault[] = []
   const fault = (field: string, code: RangeFault['code'], values: RangeFault['values']) =>
     faults.push({ path: ['inverters', index, field], code, values })
@@ -75,7 +76,7 @@ function inverterFaults(document: RangeDocument, unit: Inverter, index: number):
     }
   }
   for (const [at, sku] of (unit.includes ?? []).entries()) {
-    if (!PART_LISTS.some((list) => document[list].some((part) => part.sku === sku))) {
+    if (!skus.has(sku)) {
       faults.push({
         path: ['inverters', index, 'includes', at],
         code: 'unknown-included-sku',

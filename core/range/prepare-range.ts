@@ -1,6 +1,7 @@
 import { assumedFigures, type InverterFigures } from '../inverters/figures.ts'
 import type { Appliance } from '../loads/appliance.ts'
 import { type ListedAppliance, listedAt } from '../loads/listed-appliance.ts'
+import { type PreparedParts, prepareParts } from './kit/parts.ts'
 import { type FullPolicy, policyOf } from './policy.ts'
 import type { Inverter, RangeDocument } from './range-document.ts'
 
@@ -20,6 +21,8 @@ export interface PreparedRange {
   readonly inverters: readonly PreparedInverter[]
   /** The built-in appliance list and the shop's own entries, the shop's winning, at the shop's mains voltage. */
   readonly appliances: ReadonlyMap<string, ListedAppliance>
+  /** Batteries, cables, fuses and connectors, cheapest first. */
+  readonly parts: PreparedParts
 }
 
 /**
@@ -51,6 +54,7 @@ export function prepareRange(
     policy: policyOf(shop),
     inverters: inverters.sort(byChoice),
     appliances,
+    parts: prepareParts(document),
   }
 }
 

@@ -37,6 +37,8 @@ export interface Shop {
   readonly policy?: ShopPolicy | undefined
   readonly contactUrl?: string | undefined
   readonly appliances?: readonly Appliance[] | undefined
+  /** Whether what shoppers ask for is counted. Left out: yes. */
+  readonly countDemand?: boolean | undefined
 }
 
 /** What every part of a range has. `price` is a decimal string in the shop's currency. */

@@ -20,6 +20,27 @@ export const GENERAL_SOURCES = {
     standing: 'read',
     note: 'Read in a summary of the standard.',
   },
+  'iso-3': {
+    document: 'ISO 3 Preferred numbers, series of preferred numbers, first edition (1973)',
+    table: 'Basic series R10',
+    standing: 'memory',
+  },
+  'maximum-coverage-greedy': {
+    document:
+      'G. L. Nemhauser, L. A. Wolsey, M. L. Fisher, An analysis of approximations for maximizing submodular set functions I, Mathematical Programming 14 (1978), pages 265 to 294',
+    table: 'The greedy choice covers at least 1 - 1/e of what the best choice covers',
+    standing: 'memory',
+  },
+  'maximum-coverage-exact': {
+    document:
+      'A. H. Land, A. G. Doig, An automatic method of solving discrete programming problems, Econometrica 28 (1960), pages 497 to 520',
+    table: 'Branch and bound; the bound is the sum of the largest single gains, which submodularity allows',
+    standing: 'memory',
+  },
+  'exhaustive-search': {
+    document: 'every choice tried, but for those that have lost more already than the best one found',
+    standing: 'derived',
+  },
   'common-practice': {
     document: 'common practice of the trade, no published source',
     standing: 'common-practice',

@@ -46,7 +46,13 @@ export function workingAnswer(
   }
 }
 
-function roundedValues(values: Readonly<Record<string, unknown>>): Record<string, unknown> {
+/**
+ * Values as they go over the wire: numbers rounded, the rest as it is.
+ *
+ * @param values - Values of a finding, a reason or a step
+ * @returns The same, rounded
+ */
+export function roundedValues(values: Readonly<Record<string, unknown>>): Record<string, unknown> {
   const rounded: Record<string, unknown> = {}
   for (const [name, value] of Object.entries(values)) {
     rounded[name] = typeof value === 'number' ? hundredthOrFiner(value) : value

@@ -1,12 +1,17 @@
 import type { Choice, Verdict } from '../../core/inverters/choose.ts'
+import { labelLimitsFor } from '../../core/inverters/label-limits.ts'
+import { whatIfsFor } from '../../core/inverters/what-ifs/what-ifs.ts'
 import type { PreparedRange } from '../../core/range/prepare-range.ts'
-import type { Plan, Sizing, UnitFit } from '../../core/sizing.ts'
+import { kitOf, type Plan, type Sizing, type UnitFit } from '../../core/sizing.ts'
 import { sizingWorking } from '../../core/sizing-working.ts'
 import type { FitAnswer, SizingAnswer } from '../../shared/contract/answers.ts'
+import type { EXTRAS, SizingRequest } from '../../shared/contract/plan.ts'
 import type { Writer } from '../../shared/messages/index.ts'
 import { bankAnswer, circuitAnswer, runtimeAnswer } from './battery-parts.ts'
+import { kitAnswer } from './kit-answer.ts'
 import { consideredAnswer, demandAnswer, findingAnswer, recommendedAnswer, workingAnswer } from './parts.ts'
 import { tenThousandth } from './rounding.ts'
+import { labelLimitAnswer, whatIfAnswer } from './what-if-answer.ts'
 
 /** Units shown around the choice unless the caller asks for all. */
 const BRIEF_UNITS = 8
@@ -19,34 +24,34 @@ const BRIEF_UNITS_ABOVE = 2
  *
  * @param range - The range that was sized from
  * @param sizing - The engine's answer
- * @param detail - `full` shows every unit of the range
+ * @param asked - `full` detail shows every unit and the working; `include` names the parts that cost most
  * @param writer - Whose language it is written in
  * @returns The body
  */
 export function sizingAnswer(
   range: PreparedRange,
   sizing: Sizing,
-  detail: 'brief' | 'full',
+  { detail, include }: Pick<SizingRequest, 'detail' | 'include'>,
   writer: Writer,
 ): SizingAnswer {
   const { plan, choice, recommended } = sizing
+  const asked = (extra: (typeof EXTRAS)[number]) => include === undefined || include.includes(extra)
+  const whatIfs = asked('what-ifs') ? whatIfsFor(range, sizing) : []
+  const labelLimits = asked('label-limits') ? labelLimitsFor(range, sizing) : []
+  const kit = asked('kit') ? kitOf(range, sizing) : undefined
   const shown = detail === 'full' ? choice.verdicts : aroundChoice(choice, plan)
   return {
     outcome: sizing.outcome,
     demand: demandAnswer(plan),
-    recommended:
-      recommended === undefined || sizing.outcome === 'not-advised'
-        ? null
-        : recommendedAnswer(recommended, plan, range, writer),
+    recommended: recommended === undefined ? null : recommendedAnswer(recommended, plan, range, writer),
     considered: shown.map((verdict) => consideredAnswer(verdict, writer)),
     consideredTotal: choice.verdicts.length,
-    whatIfs: [],
-    labelLimits: [],
+    whatIfs: whatIfs.map((whatIf) => whatIfAnswer(whatIf, plan, range, writer)),
+    labelLimits: labelLimits.map((limit) => labelLimitAnswer(limit, plan, writer)),
     circuit: circuitAnswer(sizing.circuit, writer),
     runtime: sizing.battery === undefined ? null : runtimeAnswer(sizing.battery, writer),
     bank: bankAnswer(sizing.neededBank),
-    kit: [],
-    kitTotal: null,
+    ...kitAnswer(kit, range, writer),
     assumptions: plan.assumptions.map((found) => findingAnswer(found, writer)),
     cautions: sizing.cautions.map((caution) => ({ ...caution, message: writer.caution(caution) })),
     ...(detail === 'full'

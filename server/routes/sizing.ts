@@ -33,7 +33,7 @@ export function registerSizing(
       const { range, plan, writer } = context
       const sizing = sizeFor(range, plan)
       recorder?.record(range, { call: 'sizing', plan, choice: sizing.choice, outcome: sizing.outcome })
-      return reply.send(sizingAnswer(range, sizing, request.body.detail, writer))
+      return reply.send(sizingAnswer(range, sizing, request.body, writer))
     },
   })
 

@@ -189,6 +189,9 @@ export const kitWishSchema = z
   .strict()
   .describe('What the kit need not hold, and whether a battery is wanted.')
 
+/** Parts of an answer that a caller in a hurry can leave out. */
+export const EXTRAS = ['kit', 'what-ifs', 'label-limits'] as const
+
 const planShape = {
   loads: loadsSchema,
   takeTurns: takeTurnsSchema.optional(),
@@ -203,7 +206,16 @@ const planShape = {
 }
 
 /** Body of POST sizing. */
-export const sizingRequestSchema = z.object(planShape).strict()
+export const sizingRequestSchema = z
+  .object({
+    ...planShape,
+    include: z
+      .array(z.enum(EXTRAS))
+      .max(EXTRAS.length)
+      .optional()
+      .describe('What to answer beside unit, circuit and run time. Left out: all; the others come empty.'),
+  })
+  .strict()
 export type SizingRequest = z.output<typeof sizingRequestSchema>
 
 /** Body of POST fit. */

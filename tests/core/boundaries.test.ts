@@ -32,7 +32,14 @@ function importsOf(file: string): readonly Import[] {
 }
 
 const files = rooms.flatMap(sourcesIn)
-const imports = files.flatMap(importsOf)
+const imports = files.flatMap(importsOf).filter(({ from }) => !BUILD_SCRIPTS.includes(from))
+/** Scripts that put bundles together: run by hand or by npm, part of no bundle. */
+const BUILD_SCRIPTS = [
+  'server/build.ts',
+  'shared/client/build.ts',
+  'widget/build.ts',
+  'widget/minify-templates.ts',
+]
 const describeImport = ({ from, target }: Import) => `${from} -> ${target}`
 
 function fromRoom(room: string): readonly Import[] {

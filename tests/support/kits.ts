@@ -5,7 +5,7 @@ import type { PreparedRange } from '../../core/range/prepare-range.ts'
 import type { RangeBattery, RangeCable, RangeConnector, RangeFuse } from '../../core/range/range-document.ts'
 import type { SupplyVoltage } from '../../core/range/vocabulary.ts'
 import { BATTERY_CHEMISTRIES, CONNECTION_KINDS } from '../../core/range/vocabulary.ts'
-import { planFor, type Sizing, type SizingInput, sizeFor } from '../../core/sizing.ts'
+import { kitOf, planFor, type Sizing, type SizingInput, sizeFor } from '../../core/sizing.ts'
 import { BUILT_IN_APPLIANCES } from '../../core/tables/appliances/index.ts'
 import bentcreek from '../../server/demo/bentcreek.json' with { type: 'json' }
 import kingcup from '../../server/demo/kingcup.json' with { type: 'json' }
@@ -60,8 +60,8 @@ export function sized(range: PreparedRange, input: SizingInput): Sizing {
 }
 
 /** The kit of a plan. */
-export function kitOf(range: PreparedRange, input: SizingInput): Kit {
-  const { kit } = sized(range, input)
+export function kitFrom(range: PreparedRange, input: SizingInput): Kit {
+  const kit = kitOf(range, sized(range, input))
   if (kit === undefined) throw new Error('no unit fits')
   return kit
 }

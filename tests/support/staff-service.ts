@@ -3,12 +3,15 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { FastifyInstance } from 'fastify'
 import { buildApp } from '../../server/app.ts'
+import { LOG_SERIALIZERS } from '../../server/plugins/request-log.ts'
+import type { Settings } from '../../server/settings.ts'
 import { hashOf, makeKeyId, makeSecret } from '../../server/store/key-secret.ts'
 import { type Live, openLive } from '../../server/store/live.ts'
 import { openStore } from '../../server/store/open.ts'
 import { seedDemoShops } from '../../server/store/seed.ts'
 import type { Store, StoredKey } from '../../server/store/store.ts'
 import type { KeyScope } from '../../shared/contract/range-admin.ts'
+import { checkedReplies } from './checked-replies.ts'
 
 /** A service with a store, as it runs for shops. */
 export interface StaffService {
@@ -26,21 +29,30 @@ export interface StaffService {
  * Opens a service on a store with the demo shops in it.
  *
  * @param url - Address of the store; a SQLite file in a temporary folder where left out
+ * @param settings - How it guards itself, where that differs from a service that nobody has configured
  * @returns The service; it doesn't listen
  */
-export async function openStaffService(url?: string): Promise<StaffService> {
+export async function openStaffService(
+  url?: string,
+  settings: Partial<Settings> = {},
+): Promise<StaffService> {
   const folder = mkdtempSync(join(tmpdir(), 'tallywatt-store-'))
   const store = await openStore(url ?? `sqlite:${join(folder, 'shops.db')}`, 5)
   await seedDemoShops(store)
   const logged: string[] = []
   const live = await openLive({ store, log: (level, message) => logged.push(`${level} ${message}`) })
-  const app = await buildApp({
-    ranges: live.ranges,
-    services: { store, live },
-    // A machine that runs other tests beside this one is slow; how a slow service sheds load is tested elsewhere.
-    settings: { shedAfterMs: 60_000 },
-    logger: { level: 'info', stream: { write: (line: string) => void logged.push(line) } },
-  })
+  const app = checkedReplies(
+    await buildApp({
+      ranges: live.ranges,
+      services: { store, live },
+      settings,
+      logger: {
+        level: 'info',
+        serializers: LOG_SERIALIZERS,
+        stream: { write: (line: string) => void logged.push(line) },
+      },
+    }),
+  )
   return {
     app,
     store,

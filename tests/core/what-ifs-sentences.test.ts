@@ -1,0 +1,66 @@
+import { describe, expect, it } from 'vitest'
+import { WHAT_IF_KINDS } from '../../core/advice/vocabulary.ts'
+import type { WhatIf } from '../../core/inverters/what-ifs/what-if.ts'
+import { whatIfSchema } from '../../shared/contract/answers.ts'
+import { en } from '../../shared/messages/en.ts'
+import { writerFor } from '../../shared/messages/index.ts'
+import { makeInverter, makeRange } from '../support/make.ts'
+
+const [unit] = makeRange([makeInverter({ sku: 'T', name: 'Towpath 1500' })]).inverters
+const units = unit === undefined ? [] : [unit]
+const listed = (name: string) => ({ name, own: false })
+
+const turns: WhatIf = {
+  kind: 'take-turns',
+  loadIds: ['kettle', 'toaster'],
+  change: { takeTurns: [['kettle', 'toaster']] },
+  values: {},
+  outcome: 'fits',
+  cares: new Set(),
+  units,
+  price: '250.00',
+  priceDifference: '-120.00',
+}
+
+describe('sentences of what-ifs', () => {
+  const writer = writerFor('en-GB')
+  const plain = (sentence: string) => sentence.replaceAll('\u00a0', ' ')
+
+  it('has one for each kind', () => {
+    expect(Object.keys(en.whatIfs).sort()).toEqual([...WHAT_IF_KINDS].sort())
+  })
+
+  it('names loads, unit and what it costs less', () => {
+    expect(writer.whatIf(turns, [listed('Electric kettle'), listed('Toaster')], 'GBP')).toBe(
+      'If the electric kettle and the toaster take turns, the Towpath 1500 will do: £120.00 less.',
+    )
+  })
+
+  it("leaves a shopper's own names alone, and tells price, run time and care where they belong", () => {
+    const { priceDifference: _, ...rest } = turns
+    const told: WhatIf = { ...rest, outcome: 'fits-with-care', runtimeHours: 3.2 }
+    expect(plain(writer.whatIf(told, [{ name: 'Big Bertha', own: true }, listed('PA speaker')], 'GBP'))).toBe(
+      'If Big Bertha and the PA speaker take turns, the Towpath 1500 will do: £250.00. Runs about 3.2 h with all on. ' +
+        'Some notes remain.',
+    )
+  })
+
+  it('is silent on money where the unit stays', () => {
+    const told = { ...turns, priceDifference: '0.00' }
+    expect(writer.whatIf(told, [listed('Kettle')], 'GBP')).toMatch(/will do\.$/)
+  })
+
+  it('tells a label limit, and for a microwave oven the cooking power', () => {
+    expect(
+      plain(writer.labelLimit({ loadId: 'm', limitW: 1180, cookingW: 590 }, listed('Microwave oven'))),
+    ).toBe(
+      'The microwave oven: any with up to 1,180 W input on its label fits this unit. That is roughly 590 W of cooking power.',
+    )
+  })
+
+  it('refuses a change that the contract does not know', () => {
+    const change = { takeTurns: [['a', 'b']], also: true }
+    const answer = { kind: 'take-turns', loadIds: [], outcome: 'fits', price: '1.00', currency: 'GBP' }
+    expect(whatIfSchema.safeParse({ ...answer, change, message: 'x', values: {} }).success).toBe(false)
+  })
+})
