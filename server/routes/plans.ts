@@ -6,6 +6,7 @@ import type { SizingRequest } from '../../shared/contract/plan.ts'
 import { type Writer, writerFor } from '../../shared/messages/index.ts'
 import { pointerOf } from '../../shared/pointer.ts'
 import { sendProblem } from '../plugins/problems.ts'
+import { rangeIn } from '../replies/range-in.ts'
 import type { Ranges } from '../store/ranges.ts'
 
 /** What every route that reads a plan works with. */
@@ -41,7 +42,7 @@ export function readPlan(
 }
 
 /**
- * A shop's range and the writer for a caller, or the problem.
+ * A shop's range with appliances named in the caller's language, and the writer for that caller, or the problem.
  *
  * @param ranges - The ranges in force
  * @param shopId - From the path
@@ -56,7 +57,10 @@ export function findShop(
   reply: FastifyReply,
 ): Omit<PlanContext, 'plan'> | undefined {
   const range = ranges.current(shopId)
-  if (range !== undefined) return { range, writer: writerFor(locale ?? range.document.shop.locale) }
+  if (range !== undefined) {
+    const wished = locale ?? range.document.shop.locale
+    return { range: rangeIn(range, wished), writer: writerFor(wished) }
+  }
   sendProblem(reply, 'unknown-shop', {
     errors: [{ pointer: '', message: 'Check the shop id in the address.' }],
   })

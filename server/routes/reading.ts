@@ -4,15 +4,24 @@ import type { PreparedRange } from '../../core/range/prepare-range.ts'
 import { SUPPLY_VOLTAGES } from '../../core/range/vocabulary.ts'
 import { BUILT_IN_APPLIANCES } from '../../core/tables/appliances/index.ts'
 import { SOURCES } from '../../core/tables/sources.ts'
-import type { ApplianceList } from '../../shared/contract/appliances.ts'
+import { applianceIn } from '../../shared/appliance-names/index.ts'
+import { type ApplianceList, localeQuerySchema } from '../../shared/contract/appliances.ts'
 import { operations } from '../../shared/contract/operations.ts'
 import type { Setup } from '../../shared/contract/setup.ts'
+import { explainFaults } from '../../shared/explain.ts'
+import { type Language, writtenIn } from '../../shared/messages/languages.ts'
 import { sendProblem } from '../plugins/problems.ts'
+import { rangeIn } from '../replies/range-in.ts'
 import type { Ranges } from '../store/ranges.ts'
+
+interface LocaleQuery {
+  readonly Querystring: { readonly locale?: string }
+}
 
 /** A body written once, with its strong validator. */
 interface WrittenBody {
   readonly text: string
+  readonly language: Language
   readonly etag: string
 }
 
@@ -23,14 +32,25 @@ interface WrittenBody {
  * @param ranges - The ranges in force
  */
 export function registerReading(app: FastifyInstance, ranges: Ranges): void {
-  const list = written(applianceList())
-  app.get(operations.listAppliances.path, (request, reply) => sendWritten(request, reply, list))
+  const lists = new Map<Language, WrittenBody>()
+  app.get<LocaleQuery>(operations.listAppliances.path, (request, reply) => {
+    const asked = readQuery(request.query, reply)
+    if (asked === undefined) return reply
+    const { language } = writtenIn(asked.locale ?? 'en')
+    const list = lists.get(language) ?? written(applianceList(language), language)
+    lists.set(language, list)
+    return sendWritten(request, reply, list)
+  })
 
   const setups = new WeakMap<PreparedRange, WrittenBody>()
-  app.get<{ Params: { shopId: string } }>('/v1/shops/:shopId/setup', (request, reply) => {
-    const range = ranges.current(request.params.shopId)
-    if (range === undefined) return sendProblem(reply, 'unknown-shop')
-    const setup = setups.get(range) ?? written(setupOf(range))
+  app.get<LocaleQuery & { Params: { shopId: string } }>('/v1/shops/:shopId/setup', (request, reply) => {
+    const asked = readQuery(request.query, reply)
+    if (asked === undefined) return reply
+    const current = ranges.current(request.params.shopId)
+    if (current === undefined) return sendProblem(reply, 'unknown-shop')
+    const wished = asked.locale ?? current.document.shop.locale
+    const range = rangeIn(current, wished)
+    const setup = setups.get(range) ?? written(setupOf(range), writtenIn(wished).language)
     setups.set(range, setup)
     return sendWritten(request, reply, setup)
   })
@@ -38,21 +58,39 @@ export function registerReading(app: FastifyInstance, ranges: Ranges): void {
   app.get(operations.readHealth.path, () => ({ status: 'ok' }))
 }
 
-function written(body: unknown): WrittenBody {
+/** What is asked for; undefined where the tag can't be read and the problem has been sent. */
+function readQuery(
+  query: unknown,
+  reply: FastifyReply,
+): { readonly locale?: string | undefined } | undefined {
+  const read = localeQuerySchema.safeParse(query)
+  if (read.success) return read.data
+  sendProblem(reply, 'contract-broken', {
+    errors: explainFaults(localeQuerySchema, query).map(({ pointer, message }) => ({
+      pointer: '',
+      message: `Query parameter "${pointer.slice(1)}": ${message}`,
+    })),
+  })
+  return undefined
+}
+
+function written(body: unknown, language: Language): WrittenBody {
   const text = JSON.stringify(body)
   const digest = createHash('sha256').update(text).digest('base64url').slice(0, 22)
-  return { text, etag: `"${digest}"` }
+  return { text, language, etag: `"${digest}"` }
 }
 
 function sendWritten(request: FastifyRequest, reply: FastifyReply, body: WrittenBody): FastifyReply {
   reply.header('etag', body.etag).header('cache-control', 'no-cache')
+  reply.header('content-language', body.language)
   const known = request.headers['if-none-match']?.split(',').map((tag) => tag.trim().replace(/^W\//, ''))
   if (known?.includes(body.etag) || known?.includes('*')) return reply.code(304).send()
   return reply.type('application/json; charset=utf-8').send(body.text)
 }
 
-function applianceList(): ApplianceList {
-  return JSON.parse(JSON.stringify({ appliances: BUILT_IN_APPLIANCES, sources: SOURCES }))
+function applianceList(language: Language): ApplianceList {
+  const appliances = BUILT_IN_APPLIANCES.map((appliance) => applianceIn(appliance, language))
+  return JSON.parse(JSON.stringify({ appliances, sources: SOURCES }))
 }
 
 function setupOf(range: PreparedRange): Setup {

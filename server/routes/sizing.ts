@@ -45,9 +45,9 @@ export function registerSizing(
       const { range, plan, writer } = context
       const fit = fitFor(range, plan, request.body.sku)
       if (fit === undefined) {
-        return sendProblem(reply, 'unknown-sku', {
-          errors: [{ pointer: '/sku', message: `The range has no inverter "${request.body.sku}".` }],
-        })
+        const { sku } = request.body
+        const message = writer.fault({ path: ['sku'], code: 'unknown-unit', sku })
+        return sendProblem(reply, 'unknown-sku', { errors: [{ pointer: '/sku', message }] })
       }
       const { choice, outcome } = fit.own
       recorder?.record(range, { call: 'fit', plan, choice, outcome, asked: fit.verdict })

@@ -1,6 +1,7 @@
 import { z } from 'zod/v3'
 import { CAUTION_CODES, CAUTION_SEVERITIES } from '../../core/advice/cautions.ts'
-import { FINDING_CODES, SEVERITIES } from '../../core/advice/findings.ts'
+import { FINDING_CODES } from '../../core/advice/finding-codes.ts'
+import { SEVERITIES } from '../../core/advice/findings.ts'
 import {
   CIRCUIT_LIMITS,
   KIT_ROLES,

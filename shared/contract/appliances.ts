@@ -7,7 +7,7 @@ import {
   WAVEFORM_REASONS,
 } from '../../core/loads/vocabulary.ts'
 import type { SourceId } from '../../core/tables/sources.ts'
-import { LIMITS, nameSchema } from './primitives.ts'
+import { LIMITS, localeSchema, nameSchema } from './primitives.ts'
 
 /** Ids of sources; that each exists is checked with the rest of a range, so that the contract stays short. */
 const sourceIdsSchema = z
@@ -65,6 +65,17 @@ export const applianceSchema = z
     medical: z.boolean(),
     ratedByCookingPower: z.boolean().optional(),
     note: z.string().max(500).optional(),
+  })
+  .strict()
+
+/** Query of the addresses that name appliances. */
+export const localeQuerySchema = z
+  .object({
+    locale: localeSchema
+      .optional()
+      .describe(
+        'BCP 47 language tag, such as "de-CH". English where the language is not one of en, de, fr, es.',
+      ),
   })
   .strict()
 

@@ -1,5 +1,5 @@
 import { z } from 'zod/v3'
-import { FINDING_CODES } from '../../core/advice/findings.ts'
+import { FINDING_CODES } from '../../core/advice/finding-codes.ts'
 import { KIT_ROLES } from '../../core/advice/vocabulary.ts'
 import { outcomeSchema } from './answers.ts'
 import { PART_LISTS } from './range-admin.ts'

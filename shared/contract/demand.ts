@@ -1,5 +1,5 @@
 import { z } from 'zod/v3'
-import { FINDING_CODES } from '../../core/advice/findings.ts'
+import { FINDING_CODES } from '../../core/advice/finding-codes.ts'
 import { WAVEFORM_NEEDS } from '../../core/loads/vocabulary.ts'
 import { UNMET_CAUSES } from '../../core/range/advice/unmet.ts'
 import { INVERTER_WAVEFORMS } from '../../core/range/vocabulary.ts'

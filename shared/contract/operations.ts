@@ -3,7 +3,7 @@ import { cartRequestExample } from '../examples/carts.ts'
 import { fitRequestExample, runtimeRequestExample, sizingRequestExample } from '../examples/plans.ts'
 import { rangeDocumentExample } from '../examples/range.ts'
 import { fitAnswerSchema, runtimeAnswerSchema, sizingAnswerSchema } from './answers.ts'
-import { applianceListSchema } from './appliances.ts'
+import { applianceListSchema, localeQuerySchema } from './appliances.ts'
 import { cartAnswerSchema, cartRequestSchema } from './cart.ts'
 import {
   coveragePreviewQuerySchema,
@@ -105,10 +105,12 @@ export const operations = {
     path: '/v1/appliances',
     tag: 'appliances',
     summary: 'List the built-in appliances',
-    description: 'Every appliance with its figures and the source of each. Carries an ETag.',
+    description:
+      'Every appliance with its figures and the source of each, named in the language asked for, else in English. Carries an ETag.',
+    query: localeQuerySchema,
     headers: [ifNoneMatch],
     reply: { schema: applianceListSchema, description: 'The list.' },
-    problems: ['internal-error'],
+    problems: ['contract-broken', 'internal-error'],
   },
   readSetup: {
     id: 'readSetup',
@@ -116,10 +118,12 @@ export const operations = {
     path: '/v1/shops/{shopId}/setup',
     tag: 'shops',
     summary: 'Read what a page needs to ask a shopper',
-    description: "The shop's rules and the appliance list at the shop's mains voltage. Carries an ETag.",
+    description:
+      "The shop's rules and the appliance list at the shop's mains voltage, named in the language asked for, else the shop's. Carries an ETag.",
+    query: localeQuerySchema,
     headers: [ifNoneMatch],
     reply: { schema: setupSchema, description: 'The set-up.' },
-    problems: ['unknown-shop', 'internal-error'],
+    problems: ['unknown-shop', 'contract-broken', 'internal-error'],
   },
   sizeShop: {
     id: 'sizeShop',

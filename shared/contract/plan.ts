@@ -110,7 +110,7 @@ export const batterySchema = z
     otherRates: z
       .array(
         z
-          .object({ hourRateH: z.number().min(0.1).max(120), capacityAh: z.number().min(0.1).max(10_000) })
+          .object({ hourRateH: z.number().min(0.1).max(120), capacityAh: z.number().min(0.1).max(100_000) })
           .strict(),
       )
       .max(6)
@@ -118,8 +118,8 @@ export const batterySchema = z
     startSocFraction: z.number().min(0.01).max(1).default(1),
     temperatureC: z.number().min(-20).max(60).default(25),
     healthFraction: z.number().min(0.3).max(1).default(1),
-    maxDischargeA: z.number().positive().max(10_000).optional(),
-    internalResistanceOhm: z.number().min(0.00001).max(1).optional(),
+    maxDischargeA: z.number().positive().max(100_000).optional(),
+    internalResistanceOhm: z.number().min(0.000001).max(1).optional(),
   })
   .strict()
 

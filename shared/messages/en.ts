@@ -2,13 +2,20 @@ import type { RatingNoteCode } from '../../core/loads/rate-load.ts'
 import type { ApplianceCategory } from '../../core/loads/vocabulary.ts'
 import type { InverterFeature } from '../../core/range/vocabulary.ts'
 import type { Catalogue } from './catalogue.ts'
+import { cartFindingsEn, kitReasonsEn, kitSpecificationsEn } from './en-kit.ts'
 import { ratingsEn } from './en-ratings.ts'
+import { whatIfsEn } from './en-what-ifs.ts'
 import { en as words } from './words.ts'
 
 /** English. */
 export const en: Catalogue = {
   ...ratingsEn,
+  ...whatIfsEn,
+  kitReasons: kitReasonsEn,
+  kitSpecifications: kitSpecificationsEn,
+  useInstead: (sku) => `${sku} is right.`,
   findings: {
+    ...cartFindingsEn,
     'continuous-power-short': (v, f) =>
       `Your things draw ${f.watts(v.runningW)} together. With ${f.percent(v.headroomFraction)} kept free that takes ` +
       `${f.watts(v.requiredContinuousW)}; this unit gives ${f.watts(v.continuousW)}.`,
@@ -183,6 +190,8 @@ export const en: Catalogue = {
     recharge: 'Putting it back',
   },
   inverterNeeded: 'State the inverter: a SKU of the range, or its figures.',
+  inverterTooSmall: (runningW, continuousW, f) =>
+    `${f.watts(runningW)} are asked for; this inverter gives ${f.watts(continuousW)}.`,
   unknownUnit: (sku) => `The range has no inverter "${sku}".`,
   faults: {
     'duplicate-load-id': (fault) => `Two loads have the id "${fault.loadId}"; give each its own.`,

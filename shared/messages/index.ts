@@ -1,13 +1,25 @@
 import type { Caution } from '../../core/advice/cautions.ts'
 import type { Finding, FindingCode, FindingOf } from '../../core/advice/findings.ts'
+import type { WhatIfKind } from '../../core/advice/vocabulary.ts'
+import type { LabelLimit } from '../../core/inverters/label-limits.ts'
+import type { ProposalOf, WhatIf } from '../../core/inverters/what-ifs/what-if.ts'
+import type {
+  KitReason,
+  KitReasonCode,
+  KitReasonValues,
+  KitSpecification,
+} from '../../core/range/kit/kit-types.ts'
 import type { RuntimeFault } from '../../core/runtime.ts'
 import type { StepCode } from '../../core/working.ts'
-import type { Catalogue } from './catalogue.ts'
+import type { Catalogue, LoadName } from './catalogue.ts'
+import { de } from './de.ts'
 import { en } from './en.ts'
+import { es } from './es.ts'
 import { type Formats, formatsFor } from './formats.ts'
+import { fr } from './fr.ts'
+import { type Language, writtenIn } from './languages.ts'
 
-/** Catalogues by language subtag. */
-const CATALOGUES: ReadonlyMap<string, Catalogue> = new Map([['en', en]])
+const CATALOGUES: Readonly<Record<Language, Catalogue>> = { en, de, fr, es }
 
 /** Writes everything that people read in one language and one locale's numbers. */
 export interface Writer {
@@ -16,12 +28,17 @@ export interface Writer {
   caution(caution: Caution): string
   fault(fault: RuntimeFault): string
   step(code: StepCode): string
+  kitReason(reason: KitReason): string
+  kitSpecification(specification: KitSpecification): string
+  useInstead(sku: string): string
+  whatIf(whatIf: WhatIf, loads: readonly LoadName[], currency: string): string
+  labelLimit(limit: LabelLimit, load: LoadName): string
 }
 
 const writers = new Map<string, Writer>()
 
 /**
- * The writer of a locale. A language without a catalogue is written in English, numbers included.
+ * The writer of a locale, as {@link writtenIn} has it.
  *
  * @param locale - BCP 47 tag
  * @returns The writer, made once a locale
@@ -36,14 +53,26 @@ export function writerFor(locale: string): Writer {
 }
 
 function makeWriter(locale: string): Writer {
-  const catalogue = CATALOGUES.get(languageOf(locale))
-  const words = catalogue ?? en
-  const formats = formatsFor(catalogue === undefined ? 'en' : locale)
+  const written = writtenIn(locale)
+  const words = CATALOGUES[written.language]
+  const formats = formatsFor(written.locale)
   return {
     locale: formats.locale,
     finding: (found) => writeFinding(words, found, formats),
     caution: ({ code }) => words.cautions[code],
     step: (code) => words.steps[code],
+    kitReason: (reason) => writeKitReason(words, reason, formats),
+    kitSpecification: (specification) => writeKitSpecification(words, specification, formats),
+    useInstead: (sku) => words.useInstead(sku),
+    whatIf: (whatIf, loads, currency) => {
+      const care = whatIf.outcome === 'fits-with-care'
+      return words.whatIfGain(
+        writeWhatIf(words, whatIf, loads, formats),
+        { ...whatIf, currency, care },
+        formats,
+      )
+    },
+    labelLimit: ({ limitW, cookingW }, load) => words.labelLimit({ load, limitW, cookingW }, formats),
     fault: (fault) => writeFault(words, fault, formats),
   }
 }
@@ -53,8 +82,47 @@ function writeFinding<C extends FindingCode>(words: Catalogue, found: Finding, f
   return words.findings[code](values, formats, severity)
 }
 
+function writeWhatIf<K extends WhatIfKind>(
+  words: Catalogue,
+  whatIf: WhatIf,
+  loads: readonly LoadName[],
+  formats: Formats,
+): string {
+  const { kind, values } = whatIf as unknown as ProposalOf<K>
+  const units = whatIf.units.map(({ unit }) => unit.name)
+  return words.whatIfs[kind]({ loads, units, values }, formats)
+}
+
+function writeKitReason<C extends KitReasonCode>(
+  words: Catalogue,
+  reason: KitReason,
+  formats: Formats,
+): string {
+  const { code, values } = reason as unknown as { readonly code: C; readonly values: KitReasonValues[C] }
+  return words.kitReasons[code](values, formats)
+}
+
+function writeKitSpecification(words: Catalogue, specification: KitSpecification, formats: Formats): string {
+  const { kitSpecifications: write } = words
+  switch (specification.role) {
+    case 'inverter':
+      return write.inverter(specification, formats)
+    case 'cable':
+      return write.cable(specification, formats)
+    case 'fuse':
+      return write.fuse(specification, formats)
+    case 'connector':
+      return write.connector(specification, formats)
+    case 'battery':
+      return write.battery(specification, formats)
+  }
+}
+
 function writeFault(words: Catalogue, fault: RuntimeFault, formats: Formats): string {
   if (fault.code === 'inverter-needed') return words.inverterNeeded
+  if (fault.code === 'inverter-too-small') {
+    return words.inverterTooSmall(fault.runningW, fault.continuousW, formats)
+  }
   if (fault.code === 'unknown-unit') return words.unknownUnit(fault.sku)
   const { refusal } = fault
   if (refusal === undefined) return words.faults[fault.code](fault)
@@ -63,8 +131,4 @@ function writeFault(words: Catalogue, fault: RuntimeFault, formats: Formats): st
     .map((figure) => `${figure.values.map(formats.number).join(' / ')} ${figure.unit}`.trim())
   const sentence = words.refusals[refusal.refusal]
   return seen.length === 0 ? sentence : `${sentence} ${words.seen(seen.slice(0, 8).join(', '))}`
-}
-
-function languageOf(locale: string): string {
-  return locale.split('-', 1)[0]?.toLowerCase() ?? 'en'
 }
