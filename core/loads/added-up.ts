@@ -74,6 +74,19 @@ export function addUp(loads: readonly Load[], takeTurns: readonly (readonly stri
 }
 
 /**
+ * Continuous power that carries a demand with headroom.
+ *
+ * @param runningW - Running power. [W] 0 or more
+ * @param headroomFraction - Share of the unit's continuous power kept free. 0..0.9
+ * @returns Smallest continuous power that fits. [W]
+ * @source nec-210-19 (0.20: continuous load at most 80 % of what carries it)
+ * @example requiredContinuousW(800, 0.2) //=> 1000
+ */
+export function requiredContinuousW(runningW: number, headroomFraction: number): number {
+  return runningW / (1 - headroomFraction)
+}
+
+/**
  * The most of something at once: all ungrouped loads together and the largest of each take-turns group.
  *
  * @param loads - Resolved loads, ids distinct

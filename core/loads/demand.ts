@@ -4,6 +4,8 @@ import { type AddedUp, addUp, mostAtOnce, settled } from './added-up.ts'
 import type { Load } from './load.ts'
 import { WAVEFORM_NEEDS, type WaveformNeed } from './vocabulary.ts'
 
+export { requiredContinuousW } from './added-up.ts'
+
 /** What a set of loads asks of an inverter. */
 export interface Demand extends AddedUp {
   /** Everything that may run together at typical powers, for run time. [W] */
@@ -40,19 +42,6 @@ export function demandOf(loads: readonly Load[], takeTurns: readonly (readonly s
     outletsNeeded: mostAtOnce(loads, takeTurns, (load) => load.quantity),
     notes: notesOf(loads, grouped, sums.runningW),
   }
-}
-
-/**
- * Continuous power that carries a demand with headroom.
- *
- * @param runningW - Running power. [W] 0 or more
- * @param headroomFraction - Share of the unit's continuous power kept free. 0..0.9
- * @returns Smallest continuous power that fits. [W]
- * @source nec-210-19 (0.20: continuous load at most 80 % of what carries it)
- * @example requiredContinuousW(800, 0.2) //=> 1000
- */
-export function requiredContinuousW(runningW: number, headroomFraction: number): number {
-  return runningW / (1 - headroomFraction)
 }
 
 /** Ids that stand in a group. */

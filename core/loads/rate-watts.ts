@@ -3,7 +3,7 @@ import {
   CORRECTED_SUPPLY_W,
   DEFAULT_POWER_FACTOR,
   INPUT_POWER_BOUNDS_W,
-} from '../tables/rating-figures.ts'
+} from '../tables/power-figures.ts'
 import type { WorkingStep } from '../working.ts'
 import type { RatedAppliance, RatedPower, RatingNote, RatingRefusal } from './rated-power.ts'
 

@@ -1,10 +1,13 @@
+import type { RatingFigure } from './power-figures.ts'
 import type { SourceId } from './sources.ts'
 
-/** A figure by which a rating is converted, with where it comes from. */
-export interface RatingFigure {
-  readonly value: number
-  readonly sourceIds: readonly SourceId[]
-}
+export {
+  CORRECTED_POWER_FACTOR,
+  CORRECTED_SUPPLY_W,
+  DEFAULT_POWER_FACTOR,
+  INPUT_POWER_BOUNDS_W,
+  type RatingFigure,
+} from './power-figures.ts'
 
 /** One microwave oven known by both of its powers. [W] */
 export interface CookingPair {
@@ -49,15 +52,6 @@ export const COOKING_EFFICIENCY_HIGH: RatingFigure = {
  */
 export const SMALLEST_MICROWAVE_INPUT_W: RatingFigure = { value: 1050, sourceIds: ['common-practice'] }
 
-/** Power factor where neither plate nor appliance list gives one. 0..1 */
-export const DEFAULT_POWER_FACTOR: RatingFigure = { value: 0.9, sourceIds: ['rating-judgement'] }
-
-/** Electronic supplies above this are corrected, to the power factor below. [W] */
-export const CORRECTED_SUPPLY_W: RatingFigure = { value: 75, sourceIds: ['iec-61000-3-2'] }
-
-/** Least power factor of a corrected supply. 0..1 */
-export const CORRECTED_POWER_FACTOR: RatingFigure = { value: 0.9, sourceIds: ['iec-61000-3-2'] }
-
 /** Btu/h of cooling for each watt, to size for: the lowest limit of the US law of 1990 for room units. */
 export const COOLING_EER_LOW: RatingFigure = { value: 8, sourceIds: ['usc-42-6295'] }
 
@@ -66,6 +60,3 @@ export const COOLING_EER_TYPICAL: RatingFigure = { value: 10.9, sourceIds: ['cfr
 
 /** Shaft watts of one metric horsepower (PS, CV): 75 kgf m/s. NIST SP 811 (2008) B.8: 735.4988 W. */
 export const WATTS_PER_METRIC_HORSEPOWER = 735.4988
-
-/** Input powers that a rating may come to. [W] Outside lie misreadings: milliwatts, megawatts. */
-export const INPUT_POWER_BOUNDS_W = { low: 0.1, high: 100_000 } as const

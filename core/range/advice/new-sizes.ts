@@ -63,17 +63,12 @@ export function newSizes(
   requireInRange('most', most, 1, 10)
   requireInRange('surgeMultiple', surgeMultiple, 1, 10)
   const candidates = candidatesOf(needs, surgeMultiple)
-  const covers = candidates.map((candidate) =>
-    [...needs.keys()].filter((index) => serves(candidate, needs[index], surgeMultiple)),
+  const covers = candidates.map((size) =>
+    [...candidates.keys()].filter((index) => serves(size, candidates[index])),
   )
-  const weights = needs.map(({ count }) => count)
+  const weights = candidates.map(({ calledForBy }) => sum(calledForBy))
   const { chosen, covered, method } = maximumCoverage(covers, weights, { most })
-  return {
-    sizes: shared(chosen, { candidates, covers, needs }),
-    served: covered,
-    unmet: weights.reduce((sum, count) => sum + count, 0),
-    method,
-  }
+  return { sizes: shared(chosen, candidates, covers), served: covered, unmet: sum(needs), method }
 }
 
 /**
@@ -102,56 +97,64 @@ export function leastSizeW(
   return Math.max(continuousW, Math.ceil(surgeW / surgeMultiple))
 }
 
-type Candidate = Pick<NewSize, 'nominalV' | 'continuousW'>
+/** A size with the needs whose smallest unit it is: they are served together or not at all. */
+interface Candidate extends Pick<NewSize, 'nominalV' | 'continuousW'> {
+  readonly calledForBy: UnmetNeed[]
+}
 
+/** By voltage, smallest first. */
 function candidatesOf(needs: readonly UnmetNeed[], surgeMultiple: number): readonly Candidate[] {
   const known = new Map<string, Candidate>()
   for (const need of needs) {
     const { nominalV } = need
     const continuousW = leastSizeW(need, surgeMultiple)
-    known.set(`${nominalV} ${continuousW}`, { nominalV, continuousW })
+    const name = `${nominalV} ${continuousW}`
+    const candidate = known.get(name) ?? { nominalV, continuousW, calledForBy: [] }
+    candidate.calledForBy.push(need)
+    known.set(name, candidate)
   }
   return [...known.values()].sort((a, b) => a.nominalV - b.nominalV || a.continuousW - b.continuousW)
 }
 
-function serves(candidate: Candidate, need: UnmetNeed | undefined, surgeMultiple: number): boolean {
-  if (need === undefined || need.nominalV !== candidate.nominalV) return false
-  const leastW = leastSizeW(need, surgeMultiple)
-  return leastW <= candidate.continuousW && candidate.continuousW * LEAST_USE_FRACTION <= leastW
-}
-
-interface Pool {
-  readonly candidates: readonly Candidate[]
-  readonly covers: readonly (readonly number[])[]
-  readonly needs: readonly UnmetNeed[]
+function serves(size: Candidate, least: Candidate | undefined): boolean {
+  if (least === undefined || least.nominalV !== size.nominalV) return false
+  return least.continuousW <= size.continuousW && size.continuousW * LEAST_USE_FRACTION <= least.continuousW
 }
 
 /** Each need goes to the smallest chosen size that serves it, as a shopper's answer would. */
-function shared(chosen: readonly number[], { candidates, covers, needs }: Pool): readonly NewSize[] {
+function shared(
+  chosen: readonly number[],
+  candidates: readonly Candidate[],
+  covers: readonly (readonly number[])[],
+): readonly NewSize[] {
   const taken = new Set<number>()
   const sizes: NewSize[] = []
-  // Candidates stand smallest first.
   for (const index of chosen) {
-    const candidate = candidates[index]
-    const served = (covers[index] ?? []).filter((need) => !taken.has(need))
-    for (const need of served) taken.add(need)
-    if (candidate !== undefined)
-      sizes.push(
-        sizeOf(
-          candidate,
-          served.flatMap((need) => needs[need] ?? []),
-        ),
-      )
+    const size = candidates[index]
+    const served = (covers[index] ?? []).filter((least) => !taken.has(least))
+    for (const least of served) taken.add(least)
+    if (size === undefined) continue
+    sizes.push(
+      sizeOf(
+        size,
+        served.flatMap((least) => candidates[least]?.calledForBy ?? []),
+      ),
+    )
   }
   return sizes.sort((a, b) => b.served - a.served || a.nominalV - b.nominalV || a.continuousW - b.continuousW)
 }
 
 function sizeOf({ nominalV, continuousW }: Candidate, served: readonly UnmetNeed[]): NewSize {
+  const surgeW = served.reduce((most, need) => Math.max(most, need.surgeW), continuousW)
   return {
     nominalV,
     continuousW,
-    surgeW: Math.max(continuousW, ...served.map(({ surgeW }) => surgeW)),
+    surgeW,
     waveform: served.some(({ waveform }) => waveform !== 'either') ? 'pure-sine' : 'modified-sine',
-    served: served.reduce((sum, { count }) => sum + count, 0),
+    served: sum(served),
   }
+}
+
+function sum(needs: readonly UnmetNeed[]): number {
+  return needs.reduce((total, { count }) => total + count, 0)
 }
