@@ -1,8 +1,36 @@
-import cors from '@fastify/cors'
 import Fastify, { type FastifyInstance, type FastifyServerOptions, LogController } from 'fastify'
+import { type DemandRecorder, demandRecorder } from './demand/recorder.ts'
+import { registerDocs } from './pages/docs/index.ts'
 import { registerHome } from './pages/home.ts'
+import { registerPageFiles } from './pages/page-files.ts'
+import { registerPlayground } from './pages/playground/index.ts'
+import { registerShopPages } from './pages/shop/index.ts'
+import { registerStaff } from './pages/staff/index.ts'
+import { registerStrict } from './pages/strict/index.ts'
+import { registerWidgetFiles } from './pages/widget-files.ts'
+import { registerCors } from './plugins/cors.ts'
+import { type Draining, registerDraining } from './plugins/draining.ts'
+import { registerHeaders } from './plugins/headers.ts'
+import { type InFlight, registerInFlight } from './plugins/in-flight.ts'
+import { registerJsonBody } from './plugins/json-body.ts'
 import { registerKeys } from './plugins/keys.ts'
-import { registerProblems } from './plugins/problems.ts'
+import {
+  registerHandlerTimeout,
+  registerHostCheck,
+  registerUnlimitedPaths,
+  serverLimits,
+} from './plugins/limits.ts'
+import { malformedHandler } from './plugins/malformed.ts'
+import { type Gauge, registerMetrics } from './plugins/metrics.ts'
+import { answerFrameworkError, registerProblems } from './plugins/problems.ts'
+import { registerRateLimits } from './plugins/rate-limits.ts'
+import { requestIds } from './plugins/request-id.ts'
+import { registerRequestLog, sharedLogger } from './plugins/request-log.ts'
+import { registerShedding, type Shedding } from './plugins/shedding.ts'
+import { registerSlowBodies } from './plugins/slow-bodies.ts'
+import { registerCartCheck } from './routes/cart-check.ts'
+import { registerCoverage } from './routes/coverage.ts'
+import { registerDemand } from './routes/demand.ts'
 import { registerOpenApi } from './routes/openapi.ts'
 import { registerRange } from './routes/range.ts'
 import type { RangeServices } from './routes/range-writing.ts'
@@ -11,7 +39,16 @@ import { registerReading } from './routes/reading.ts'
 import { registerRuntime } from './routes/runtime.ts'
 import { registerSizing } from './routes/sizing.ts'
 import { registerVersions } from './routes/versions.ts'
+import { DEFAULT_SETTINGS, type Settings } from './settings.ts'
+import type { Live } from './store/live.ts'
 import type { Ranges } from './store/ranges.ts'
+
+declare module 'fastify' {
+  interface FastifyInstance {
+    /** Sends callers elsewhere before the service is closed. */
+    draining: Draining
+  }
+}
 
 /** What a service is built from. */
 export interface AppOptions {
@@ -19,59 +56,132 @@ export interface AppOptions {
   /** The store behind the ranges and its memory; without it, keys and the range's own addresses are missing. */
   readonly services?: RangeServices
   readonly logger?: FastifyServerOptions['logger']
+  /** What differs from {@link DEFAULT_SETTINGS}. */
+  readonly settings?: Partial<Settings>
 }
-
-/** Largest body of a request. [bytes] */
-const BODY_LIMIT_BYTES = 32 * 1024
 
 /**
  * Builds the service; it does not listen.
  *
- * @param options - Where its ranges come from and how it logs
+ * @param options - Where its ranges come from, how it logs and how it guards itself
  * @returns The service, ready to inject requests into or to listen
  */
-export async function buildApp({ ranges, services, logger = false }: AppOptions): Promise<FastifyInstance> {
+export async function buildApp({
+  ranges,
+  services,
+  logger = false,
+  settings: changes = {},
+}: AppOptions): Promise<FastifyInstance> {
+  const settings = { ...DEFAULT_SETTINGS, ...changes }
+  const nextId = requestIds()
   const app = Fastify({
+    ...serverLimits(settings),
     logger,
-    bodyLimit: BODY_LIMIT_BYTES,
-    requestTimeout: 5000,
-    http: { headersTimeout: 3000, requestTimeout: 5000, connectionsCheckingInterval: 500 },
+    childLoggerFactory: sharedLogger,
+    genReqId: nextId,
+    trustProxy: settings.trustedProxies.length > 0 ? [...settings.trustedProxies] : false,
+    // Requests under way on kept connections are answered while the service closes.
+    return503OnClosing: false,
+    clientErrorHandler: malformedHandler(() => nextId({ headers: {} }), settings.publicUrl),
+    frameworkErrors: answerFrameworkError,
     ajv: { customOptions: { coerceTypes: false, removeAdditional: false, allErrors: false } },
     logController: new LogController({ disableRequestLogging: true }),
   })
-  app.removeContentTypeParser('text/plain')
-  registerProblems(app)
-  await app.register(cors, {
-    delegator: (request, callback) => callback(null, { origin: allowedOrigins(ranges, request.url ?? '') }),
+  const inFlight = registerInFlight(app)
+  registerHeaders(app, settings.publicUrl)
+  registerProblems(app, settings.publicUrl)
+  registerRequestLog(app)
+  app.decorate('draining', registerDraining(app))
+  const shedding = registerShedding(app, settings)
+  registerSlowBodies(app, inFlight, settings)
+  registerHandlerTimeout(app, settings)
+  registerUnlimitedPaths(app)
+  registerHostCheck(app)
+  registerJsonBody(app)
+  registerCors(app, ranges)
+  if (services === undefined) app.decorateRequest('secretKey', undefined)
+  else registerKeys(app, services.live)
+  registerRateLimits(app, ranges, settings)
+  registerMetrics(app, {
+    password: settings.metricsPassword,
+    gauges: [
+      ...loadGauges(inFlight, shedding),
+      ...(services === undefined ? [] : storeGauges(services.live)),
+    ],
   })
-  app.addHook('onResponse', async (request, reply) => {
-    request.log.info(
-      {
-        method: request.method,
-        route: request.routeOptions.url,
-        status: reply.statusCode,
-        milliseconds: reply.elapsedTime,
-      },
-      'answered',
-    )
-  })
-  if (services !== undefined) {
-    registerKeys(app, services.live)
+  const recorder = services && recorderOf(app, services)
+  if (services !== undefined && recorder !== undefined) {
     registerReadiness(app, services.live)
     registerVersions(app, services)
     await registerRange(app, services)
+    await registerCoverage(app, services.live)
+    registerDemand(app, { ...services, recorder })
+    registerStaff(app)
   }
   registerReading(app, ranges)
-  registerSizing(app, ranges)
+  registerSizing(app, ranges, recorder)
+  registerCartCheck(app, ranges)
   registerRuntime(app, ranges)
   registerOpenApi(app)
+  registerDocs(app)
   registerHome(app, ranges)
+  registerShopPages(app, ranges)
+  registerPlayground(app, ranges)
+  registerStrict(app, ranges)
+  registerPageFiles(app)
+  registerWidgetFiles(app)
   return app
 }
 
-/** Origins whose pages may read an answer: the shop's own; none where the path names no shop. */
-function allowedOrigins(ranges: Ranges, url: string): string[] {
-  const shopId = /^\/v1\/shops\/([^/?]+)/.exec(url)?.[1]
-  const range = shopId === undefined ? undefined : ranges.current(decodeURIComponent(shopId))
-  return [...(range?.document.shop.allowedOrigins ?? [])]
+/** Counts what is asked for as long as the service runs, and writes the last of it when no request is left. */
+function recorderOf(app: FastifyInstance, { store }: RangeServices): DemandRecorder {
+  const recorder = demandRecorder({ store, log: (level, message) => app.log[level](message) })
+  app.addHook('onClose', () => recorder.close())
+  return recorder
+}
+
+function loadGauges(inFlight: InFlight, shedding: Shedding): readonly Gauge[] {
+  return [
+    {
+      name: 'http_server_active_requests',
+      help: 'Requests in flight.',
+      type: 'gauge',
+      read: () => inFlight.replies.size,
+    },
+    {
+      name: 'tallywatt_shed_total',
+      help: 'Requests turned away because the service was too busy.',
+      type: 'counter',
+      read: shedding.count,
+    },
+  ]
+}
+
+function storeGauges(live: Live): readonly Gauge[] {
+  return [
+    {
+      name: 'tallywatt_store_available',
+      help: 'Whether the store answered when it was last asked.',
+      type: 'gauge',
+      read: () => Number(live.state().available),
+    },
+    {
+      name: 'tallywatt_store_age_seconds',
+      help: 'Time since the store last answered.',
+      type: 'gauge',
+      read: () => (Date.now() - live.state().checkedAt) / 1000,
+    },
+    {
+      name: 'tallywatt_shops',
+      help: 'Shops with a range in memory.',
+      type: 'gauge',
+      read: () => live.ranges.shopIds().length,
+    },
+    {
+      name: 'tallywatt_faulty_shops',
+      help: 'Shops whose newest version in the store cannot be used.',
+      type: 'gauge',
+      read: () => live.state().faulty.size,
+    },
+  ]
 }

@@ -1,4 +1,6 @@
+import { isIP } from 'node:net'
 import { z } from 'zod/v3'
+import { DEFAULT_SETTINGS, type Settings } from './settings.ts'
 
 const switchSchema = z.enum(['true', 'false']).transform((text) => text === 'true')
 
@@ -13,6 +15,26 @@ const sourcesSchema = z.string().transform((text, context) =>
   }),
 )
 
+/** Addresses or networks with spaces between. */
+const proxiesSchema = z.string().transform((text, context) =>
+  text.split(/[\s,]+/).flatMap((entry) => {
+    if (entry === '') return []
+    const [address = '', bits] = entry.split('/')
+    const family = isIP(address)
+    const isNetwork =
+      bits === undefined || (/^\d{1,3}$/.test(bits) && Number(bits) <= (family === 4 ? 32 : 128))
+    // A network of everybody would let every caller name its own address.
+    if (family !== 0 && isNetwork && bits !== '0') return [entry]
+    context.addIssue({
+      code: 'custom',
+      message: `"${entry}" must be an address or network such as 10.0.0.0/8`,
+    })
+    return []
+  }),
+)
+
+const quotaSchema = z.coerce.number().int().min(0).max(1_000_000)
+
 const configSchema = z.object({
   PORT: z.coerce.number().int().min(0).max(65_535).default(8787),
   HOST: z.string().min(1).default('127.0.0.1'),
@@ -26,6 +48,18 @@ const configSchema = z.object({
   RANGE_SOURCES: sourcesSchema.default(''),
   RANGE_PULL_SECONDS: z.coerce.number().min(10).max(86_400).default(300),
   RANGE_PULL_PRIVATE: switchSchema.default('false'),
+  PUBLIC_URL: z
+    .string()
+    .regex(/^(https?:\/\/[^\s/?#@]+)?$/, 'must look like https://sizing.shop.example, without a path')
+    .default(''),
+  TRUSTED_PROXIES: proxiesSchema.default(''),
+  CALLS_PER_ADDRESS: quotaSchema.default(300),
+  CALLS_PER_KEY: quotaSchema.default(3000),
+  REFUSED_CALLS_PER_ADDRESS: quotaSchema.default(20),
+  MAX_IN_FLIGHT: z.coerce.number().int().min(1).max(100_000).default(DEFAULT_SETTINGS.maxInFlight),
+  SHED_AFTER_MILLISECONDS: z.coerce.number().min(10).max(10_000).default(150),
+  METRICS_PASSWORD: z.string().min(12, 'must have 12 characters or more').optional(),
+  DRAIN_SECONDS: z.coerce.number().min(0).max(60).default(2),
 })
 
 /** What the environment may set. */
@@ -45,6 +79,10 @@ export interface Config {
   readonly rangePullS: number
   /** Whether they may be `http:` or in the operator's own network. */
   readonly rangePullPrivate: boolean
+  /** How long to answer on after being told to stop, so that those in front notice. [s] */
+  readonly drainS: number
+  /** How the service guards itself. */
+  readonly settings: Settings
 }
 
 /** The settings, or every fault in them. */
@@ -79,6 +117,18 @@ export function readConfig(environment: Readonly<Record<string, string | undefin
       rangeSources: data.RANGE_SOURCES,
       rangePullS: data.RANGE_PULL_SECONDS,
       rangePullPrivate: data.RANGE_PULL_PRIVATE,
+      drainS: data.DRAIN_SECONDS,
+      settings: {
+        ...DEFAULT_SETTINGS,
+        publicUrl: data.PUBLIC_URL,
+        trustedProxies: data.TRUSTED_PROXIES,
+        addressQuota: data.CALLS_PER_ADDRESS,
+        keyQuota: data.CALLS_PER_KEY,
+        refusedKeyQuota: data.REFUSED_CALLS_PER_ADDRESS,
+        maxInFlight: data.MAX_IN_FLIGHT,
+        shedAfterMs: data.SHED_AFTER_MILLISECONDS,
+        metricsPassword: data.METRICS_PASSWORD,
+      },
     },
   }
 }

@@ -1,7 +1,11 @@
+import { type DestinationStream, destination } from 'pino'
 import { buildApp } from './app.ts'
 import { type Config, readConfig } from './config.ts'
+import { LOG_SERIALIZERS } from './plugins/request-log.ts'
+import { stopGracefully } from './shutdown.ts'
 import { rangeFetcher } from './store/fetch-range.ts'
 import { openLive } from './store/live.ts'
+import { NewerStoreError } from './store/migrations/index.ts'
 import { openStore } from './store/open.ts'
 import { startPulling } from './store/pull.ts'
 import { FaultyRangeError } from './store/ranges.ts'
@@ -16,13 +20,16 @@ const { config } = result
 let report = (level: 'info' | 'error', message: string): void => console[level](message)
 
 const { store, live } = await openServices(config).catch((error: unknown) => {
-  if (error instanceof FaultyRangeError || error instanceof StoreUnavailableError) fail(error.message)
+  for (const known of [FaultyRangeError, StoreUnavailableError, NewerStoreError]) {
+    if (error instanceof known) fail(error.message)
+  }
   throw error
 })
 const app = await buildApp({
   ranges: live.ranges,
   services: { store, live },
-  logger: { level: config.logLevel },
+  logger: { level: config.logLevel, serializers: LOG_SERIALIZERS, stream: logStream() },
+  settings: config.settings,
 })
 report = (level, message) => app.log[level](message)
 const pulling = startPulling({
@@ -33,18 +40,10 @@ const pulling = startPulling({
   live,
   log: report,
 })
+stopGracefully({ app, drainMs: config.drainS * 1000, close })
 const address = await app.listen({ port: config.port, host: config.host })
 console.log(`Tallywatt runs at ${address}`)
 void pulling.pullAll()
-
-for (const signal of ['SIGINT', 'SIGTERM'] as const) {
-  process.once(signal, () => {
-    close().then(
-      () => process.exit(0),
-      (error: unknown) => fail(String(error)),
-    )
-  })
-}
 
 async function openServices({ storeUrl, storeWaitS, demoShops }: Config) {
   const opened = await openStore(storeUrl, storeWaitS)
@@ -56,10 +55,22 @@ async function openServices({ storeUrl, storeWaitS, demoShops }: Config) {
 }
 
 async function close(): Promise<void> {
-  await app.close()
   await pulling.stop()
   await live.close()
   await store.close()
+}
+
+/** Writes lines without holding up requests; what is still in memory is written at the exit. */
+function logStream(): DestinationStream {
+  const stream = destination({ sync: false })
+  process.on('exit', () => {
+    try {
+      stream.flushSync()
+    } catch {
+      // Nothing was opened yet, or the reader has gone.
+    }
+  })
+  return stream
 }
 
 function fail(message: string): never {

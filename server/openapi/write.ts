@@ -1,4 +1,9 @@
 import { writeFileSync } from 'node:fs'
-import { openApiText } from './text.ts'
+import { clientTypesText } from './client-types.ts'
+import { replyExamples } from './reply-examples.ts'
+import { openApiText, textOf } from './text.ts'
 
-writeFileSync(new URL('../../openapi/openapi.json', import.meta.url), openApiText())
+const examples = await replyExamples()
+writeFileSync(new URL('../../shared/examples/replies.json', import.meta.url), textOf(examples))
+writeFileSync(new URL('../../openapi/openapi.json', import.meta.url), openApiText(examples))
+writeFileSync(new URL('../../openapi/client-types.ts', import.meta.url), clientTypesText())

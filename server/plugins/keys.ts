@@ -24,7 +24,8 @@ const KEY_PARAMETERS = new Set(['key', 'apikey', 'api_key', 'api-key', 'access_t
 
 /**
  * Lets callers in by their secret key, before anything of a body is read: 400 for a key in the address, 403 for
- * a key that comes from a browser, one and the same 401 for every key that isn't live, 404 for another shop's.
+ * a key from a page that isn't this service's own, one and the same 401 for every key that isn't live, 404 for
+ * another shop's.
  *
  * @param app - The service
  * @param live - Keys in memory, and whether they are fresh
@@ -38,7 +39,7 @@ export function registerKeys(app: FastifyInstance, live: Live): void {
     const secret = /^Bearer +(\S+) *$/i.exec(header ?? '')?.[1]
     // Schemes of a proxy in front are its own affair, where this service asks for no key.
     if (scope === undefined && !/^Bearer\b/i.test(header ?? '')) return
-    if (header !== undefined && request.headers.origin !== undefined) {
+    if (header !== undefined && isOtherPage(request)) {
       return refuse(request, reply, 'key-in-browser')
     }
     const key = secret === undefined ? undefined : live.keys.find(secret)
@@ -87,6 +88,18 @@ function refuse(
   )
   reply.header('cache-control', 'no-store')
   return sendProblem(reply, code, code === 'key-in-address' ? { detail: ADVICE } : {})
+}
+
+/**
+ * Whether a page of another origin asks. The staff page of this service holds a key in its memory; no other page
+ * may. A browser sends the origin by itself (Fetch standard, Origin header), a page can't feign it.
+ */
+function isOtherPage(request: FastifyRequest): boolean {
+  const { origin } = request.headers
+  if (origin === undefined || origin === `${request.protocol}://${request.host}`) return false
+  // Behind a proxy that isn't believed, the service knows its own address only from its settings.
+  const { publicUrl = '' } = request.server
+  return publicUrl === '' || origin !== new URL(publicUrl).origin
 }
 
 const ADVICE =

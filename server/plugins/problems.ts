@@ -3,11 +3,17 @@ import type { z } from 'zod/v3'
 import { PROBLEMS, type Problem, type ProblemCode } from '../../shared/contract/problem.ts'
 import { type DocumentFault, explainFaults } from '../../shared/explain.ts'
 import { StoreUnavailableError } from '../store/store.ts'
+import { SECURITY_HEADERS } from './headers.ts'
+import { CHARSET_REFUSED, JSON_REFUSED } from './json-body.ts'
 
 declare module 'fastify' {
   interface FastifyContextConfig {
     /** What the body must be, to explain a refusal in words. */
     bodySchema?: z.ZodTypeAny
+  }
+  interface FastifyInstance {
+    /** Where callers reach the service, without a closing slash; empty where it isn't known. */
+    publicUrl: string
   }
 }
 
@@ -15,10 +21,46 @@ declare module 'fastify' {
 export interface ProblemDetails {
   readonly detail?: string
   readonly errors?: NonNullable<Readonly<Problem['errors']>>
+  /** Names of the quotas that are used up. */
+  readonly violatedPolicies?: readonly string[]
+  /** What others have changed in the meantime. */
+  readonly changes?: NonNullable<Problem['changes']>
 }
 
 /** When to come back after the store did not answer. [s] */
 const STORE_RETRY_S = 2
+
+/** The type of a quota that is used up (RateLimit header fields for HTTP, IETF draft; from memory). */
+const QUOTA_TYPE = 'https://iana.org/assignments/http-problem-types#quota-exceeded'
+
+const PROBLEM_TYPE = 'application/problem+json; charset=utf-8'
+
+/**
+ * An RFC 9457 problem.
+ *
+ * @param of.code - The problem's code; status and title go by it
+ * @param of.id - Id of the request
+ * @param of.publicUrl - Where callers reach the service; links are relative where it isn't known
+ * @param details - What there is to say beside
+ * @returns The problem
+ */
+export function problemOf(
+  { code, id, publicUrl }: { readonly code: ProblemCode; readonly id: string; readonly publicUrl: string },
+  { detail, errors, violatedPolicies, changes }: ProblemDetails = {},
+): Problem {
+  const { status, title } = PROBLEMS[code]
+  return {
+    type: code === 'rate-limited' ? QUOTA_TYPE : `${publicUrl}/docs#problem-${code}`,
+    title,
+    status,
+    code,
+    instance: id,
+    ...(detail === undefined ? {} : { detail }),
+    ...(errors === undefined ? {} : { errors: [...errors] }),
+    ...(violatedPolicies === undefined ? {} : { 'violated-policies': [...violatedPolicies] }),
+    ...(changes === undefined ? {} : { changes }),
+  }
+}
 
 /**
  * Answers with an RFC 9457 problem.
@@ -33,21 +75,24 @@ export function sendProblem(
   code: ProblemCode,
   details: ProblemDetails = {},
 ): FastifyReply {
-  const { status, title } = PROBLEMS[code]
-  const problem: Problem = {
-    type: `/docs#problem-${code}`,
-    title,
-    status,
-    code,
-    instance: reply.request.id,
-    ...(details.detail === undefined ? {} : { detail: details.detail }),
-    ...(details.errors === undefined ? {} : { errors: [...details.errors] }),
-  }
+  // As text, so that no serialiser of a route's own replies touches it.
   return reply
-    .code(status)
-    .header('content-type', 'application/problem+json; charset=utf-8')
-    .serializer((payload: unknown) => JSON.stringify(payload))
-    .send(problem)
+    .code(PROBLEMS[code].status)
+    .type(PROBLEM_TYPE)
+    .send(problemText(reply, code, details))
+}
+
+/**
+ * A problem as the text of a reply, for those who can't send one.
+ *
+ * @param reply - The reply that it goes on
+ * @param code - The problem's code
+ * @param details - What there is to say beside
+ * @returns JSON
+ */
+export function problemText(reply: FastifyReply, code: ProblemCode, details: ProblemDetails = {}): string {
+  const { publicUrl = '' } = reply.server
+  return JSON.stringify(problemOf({ code, id: reply.request.id, publicUrl }, details))
 }
 
 /**
@@ -55,8 +100,10 @@ export function sendProblem(
  * unknown addresses, wrong methods, and our own mistakes with a fixed text.
  *
  * @param app - The service
+ * @param publicUrl - Where callers reach it
  */
-export function registerProblems(app: FastifyInstance): void {
+export function registerProblems(app: FastifyInstance, publicUrl = ''): void {
+  app.decorate('publicUrl', publicUrl)
   app.setErrorHandler((error: FastifyError, request, reply) => problemFor(error, request, reply))
   app.setNotFoundHandler((request, reply) => {
     const url = request.url.split('?', 1)[0] ?? '/'
@@ -66,6 +113,23 @@ export function registerProblems(app: FastifyInstance): void {
       detail: `Allowed here: ${allowed.join(', ')}.`,
     })
   })
+}
+
+/**
+ * Answers what goes wrong before there is a route: an address that can't be decoded, or a part of it too long.
+ *
+ * @param error - What Fastify says of it
+ * @param request - The request
+ * @param reply - Receives the problem; hooks have not run for it
+ */
+export function answerFrameworkError(
+  error: FastifyError,
+  request: FastifyRequest,
+  reply: FastifyReply,
+): void {
+  reply.headers(SECURITY_HEADERS).header('x-request-id', request.id).header('vary', 'Origin')
+  if (error.code === 'FST_ERR_MAX_PARAM_LENGTH') sendProblem(reply, 'not-found')
+  else sendProblem(reply, 'bad-request', { errors: [atRoot('The address cannot be decoded.')] })
 }
 
 const METHODS = ['GET', 'HEAD', 'POST', 'PUT', 'DELETE'] as const
@@ -84,10 +148,16 @@ function problemFor(error: FastifyError, request: FastifyRequest, reply: Fastify
   switch (error.code) {
     case 'FST_ERR_CTP_BODY_TOO_LARGE':
       return sendProblem(reply, 'body-too-large', { errors: [atRoot('Send less in one request.')] })
+    case CHARSET_REFUSED:
     case 'FST_ERR_CTP_INVALID_MEDIA_TYPE':
       return sendProblem(reply, 'unsupported-media-type', {
         errors: [atRoot('Set the header content-type: application/json.')],
       })
+    case 'FST_ERR_HANDLER_TIMEOUT':
+      request.log.error({ err: error }, 'a handler took too long')
+      return sendProblem(reply.header('retry-after', String(STORE_RETRY_S)), 'timed-out')
+    case JSON_REFUSED:
+      return sendProblem(reply, 'unreadable-json', { errors: [atRoot(error.message)] })
     case 'FST_ERR_CTP_EMPTY_JSON_BODY':
     case 'FST_ERR_CTP_INVALID_JSON_BODY':
     case 'FST_ERR_CTP_INVALID_CONTENT_LENGTH':

@@ -84,34 +84,60 @@ async function addRows(trx: Transaction<Tables>, table: Table, rows: readonly De
 async function readTotals(db: Kysely<Tables>, shopId: string, period: Period): Promise<DemandTotals> {
   const counts = countsIn(shopId, period)
   const others = DEMAND_KINDS.filter((kind) => kind !== 'combination')
-  const totals = await sql<{ kind: DemandKind; key: string; total: Sum }>`
-    select kind, key, sum(count) as total from (${counts(others)}) as counts group by kind, key
-  `.execute(db)
-  const combinations = await sql<{ key: string; total: Sum }>`
-    select key, sum(count) as total from (${counts(['combination'])}) as counts
-    where key <> ${MERGED_KEY} group by key having sum(count) >= ${MERGE_BELOW}
-    order by total desc, key limit ${COMBINATIONS_TOLD}
-  `.execute(db)
-  const all = await sql<{ total: Sum | null }>`
-    select sum(count) as total from (${counts(['combination'])}) as counts
-  `.execute(db)
-  const outcomes = await db
+  const [totals, combinations, outcomes] = await Promise.all([
+    sql<{ kind: DemandKind; key: string; total: Sum }>`
+      select kind, key, sum(count) as total from (${counts(others)}) as counts group by kind, key
+    `.execute(db),
+    readCombinations(db, counts(['combination'])),
+    readOutcomes(db, shopId, period),
+  ])
+  return {
+    totals: totals.rows.map(({ kind, key, total }) => ({ kind, key, count: Number(total) })),
+    ...combinations,
+    outcomes,
+  }
+}
+
+async function readOutcomes(
+  db: Kysely<Tables>,
+  shopId: string,
+  { from, to }: Period,
+): Promise<DemandTotals['outcomes']> {
+  const rows = await db
     .selectFrom('demand_days')
     .select(['period', 'key', 'count'])
     .where('shop_id', '=', shopId)
     .where('kind', '=', 'outcome')
-    .where('period', '>=', period.from)
-    .where('period', '<=', period.to)
+    .where('period', '>=', from)
+    .where('period', '<=', to)
     .orderBy('period')
     .orderBy('key')
     .execute()
-  const told = combinations.rows.map(({ key, total }) => ({ key, count: Number(total) }))
-  return {
-    totals: totals.rows.map(({ kind, key, total }) => ({ kind, key, count: Number(total) })),
-    combinations: told,
-    otherCombinations: told.reduce((rest, { count }) => rest - count, Number(all.rows[0]?.total ?? 0)),
-    outcomes: outcomes.map(({ period: day, key, count }) => ({ day, key, count })),
+  return rows.map(({ period: day, key, count }) => ({ day, key, count }))
+}
+
+/** The frequent ones by name; the last row, without a key, is all of them together. */
+async function readCombinations(
+  db: Kysely<Tables>,
+  counts: RawBuilder<unknown>,
+): Promise<Pick<DemandTotals, 'combinations' | 'otherCombinations'>> {
+  const { rows } = await sql<{ key: string | null; total: Sum | null }>`
+    with sums as materialized (select key, sum(count) as total from (${counts}) as counts group by key),
+    told as (
+      select key, total from sums where key <> ${MERGED_KEY} and total >= ${MERGE_BELOW}
+      order by total desc, key limit ${COMBINATIONS_TOLD}
+    )
+    select key, total from told union all select null, sum(total) from sums
+  `.execute(db)
+  let otherCombinations = 0
+  const combinations: { key: string; count: number }[] = []
+  for (const { key, total } of rows) {
+    const count = Number(total ?? 0)
+    otherCombinations += key === null ? count : -count
+    if (key !== null) combinations.push({ key, count })
   }
+  combinations.sort((a, b) => b.count - a.count || (a.key < b.key ? -1 : 1))
+  return { combinations, otherCombinations }
 }
 
 /** PostgreSQL hands sums over as text. */
