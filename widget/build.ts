@@ -1,6 +1,6 @@
-import { readFile } from 'node:fs/promises'
 import { fileURLToPath } from 'node:url'
 import type { BuildOptions, Plugin } from 'esbuild'
+import { minifyTemplates, TARGET } from './minify-templates.ts'
 
 const here = fileURLToPath(new URL('.', import.meta.url))
 
@@ -19,41 +19,22 @@ const convertRatingsLater: Plugin = {
 
 /** Modules that are fetched later: every target of an `import()`. */
 const FETCHED_LATER =
-  /widget\/(parts\/(list|later|print-sheet)|guide\/answer-desk|fit\/verdict|plan-link|i18n\/pseudo)\.ts$|loads\/rate-load\.ts$/
+  /widget\/(parts\/(list|later)|guide\/answer-desk|fit\/register|i18n\/(pseudo|[a-z]+-later))\.ts$|loads\/rate-load\.ts$/
+
+/** Those of them that are never fetched before the list. */
+const AFTER_LIST = /(parts\/later|guide\/answer-desk)\.ts$/
 
 /**
- * Lets every module that is fetched later import the elements first. They are there by then; it tells the bundler
- * to keep all that the first question brings along in one file instead of a dozen small ones.
+ * Every module that is fetched later imports the elements first, and the list where that came before. They are there
+ * by then; it tells the bundler to keep all that the first question brings along in one file, and all that the list
+ * brings along in another, instead of a dozen small ones.
  */
-const oneFirstModule: Plugin = {
-  name: 'one-first-module',
-  setup(build) {
-    build.onLoad({ filter: FETCHED_LATER }, async ({ path }) => ({
-      contents: `import ${JSON.stringify(`${here}elements.ts`)}\n${shortened(await readFile(path, 'utf8'))}`,
-      loader: 'ts',
-    }))
-  },
-}
-
-/** Takes line breaks and indents out of style sheets, which esbuild leaves alone inside template literals. */
-const shortenSheets: Plugin = {
-  name: 'shorten-sheets',
-  setup(build) {
-    build.onLoad({ filter: /widget\/.*(theme|styles)\.ts$/ }, async ({ path }) => ({
-      contents: shortened(await readFile(path, 'utf8')),
-      loader: 'ts',
-    }))
-  },
-}
-
-function shortened(text: string): string {
-  return text.replace(/\bcss`[^`]*`/g, (sheet) =>
-    sheet
-      .replace(/\s+/g, ' ')
-      .replace(/ ?([{};]) ?/g, '$1')
-      .replace(/;}/g, '}')
-      .replace(/: /g, ':'),
-  )
+function earlierModules(path: string): string {
+  const earlier = [
+    ...(FETCHED_LATER.test(path) ? ['elements.ts'] : []),
+    ...(AFTER_LIST.test(path) ? ['parts/list.ts'] : []),
+  ]
+  return earlier.map((name) => `import ${JSON.stringify(here + name)}\n`).join('')
 }
 
 /**
@@ -72,10 +53,10 @@ export function widgetBuild(root: string): BuildOptions {
     splitting: true,
     format: 'esm',
     platform: 'browser',
-    target: ['es2022', 'chrome123', 'firefox120', 'safari17.5'],
+    target: TARGET,
     minify: true,
     legalComments: 'none',
     metafile: true,
-    plugins: [convertRatingsLater, oneFirstModule, shortenSheets],
+    plugins: [convertRatingsLater, minifyTemplates(earlierModules)],
   }
 }

@@ -1,16 +1,17 @@
 import { html, nothing, render, type TemplateResult } from 'lit/html.js'
 import type { Setup } from '../shared/contract/setup.ts'
-import { type Api, apiOf, type Failure, type Reply } from './api.ts'
-import { type Formats, formatsFor } from './formats.ts'
+import { ask, type Failure, lost } from './api.ts'
+import type { Formats } from './formats.ts'
 import { en, type Words } from './i18n/en.ts'
 import type { LaterWords } from './i18n/en-later.ts'
-import { isRightToLeft, languageOf } from './i18n/index.ts'
+import { isRightToLeft, LANGUAGES, type Language, languageOf } from './i18n/index.ts'
 import { FETCH, type ModuleName, type Modules, sheetsOf } from './modules.ts'
-import { EMPTY_PLAN, type PlanAction, type PlanState, planAfter } from './plan-state.ts'
+import { EMPTY_PLAN, type PlanState } from './plan.ts'
 import type { Sheet } from './sheet.ts'
 import { base, picking } from './theme.ts'
 import { type Totals, totalsOf } from './totals.ts'
 import { freshUi, type UiState, type View } from './view.ts'
+import { wattsIn } from './watts.ts'
 
 /** Where this script came from: the service that serves it answers too. */
 const OWN_ORIGIN = new URL(import.meta.url).origin
@@ -24,24 +25,27 @@ export abstract class TallywattElement extends HTMLElement implements View {
 
   plan: PlanState = EMPTY_PLAN
   words: Words = en
-  formats: Formats = formatsFor('en')
+  later: LaterWords | undefined
+  formats: Formats | undefined
+  watts = wattsIn('en')
   ui: UiState = freshUi()
   rtl = false
   widthEm = 40
-  later: LaterWords | undefined
   protected failure: Failure | undefined
-  private readonly root = this.attachShadow({ mode: 'open' })
-  private setupOrNone: Setup | undefined
-  private totalsKept: readonly [plan: PlanState, setup: Setup, rates: unknown, totals: Totals] | undefined
-  private tag = 'en'
-  private announcement = ''
-  private retryAt = 0
+  readonly #root = this.attachShadow({ mode: 'open' })
+  #setup: Setup | undefined
+  #totals: readonly [plan: PlanState, setup: Setup, rates: unknown, totals: Totals] | undefined
+  #language: Language | undefined
+  #tag = 'en'
+  #said = ''
+  #retryAt = 0
   /** False while the parser still sets attributes, before the element is on the page. */
-  private placed = false
-  private drawing: Promise<void> | undefined
-  private readonly modules = new Map<ModuleName, unknown>()
-  private readonly running = new Map<string, AbortController>()
-  private readonly watch = new ResizeObserver(([entry]) => this.resized(entry?.contentRect.width ?? 0))
+  #placed = false
+  #noted = false
+  #drawing: Promise<void> | undefined
+  readonly #modules = new Map<ModuleName, unknown>()
+  readonly #running = new Map<string, AbortController>()
+  readonly #watch = new ResizeObserver(([entry]) => this.#resized(entry?.contentRect.width ?? 0))
 
   /** Id of the shop. */
   get shop(): string {
@@ -66,32 +70,31 @@ export abstract class TallywattElement extends HTMLElement implements View {
 
   /** Resolves once what has changed is on the page. */
   get updateComplete(): Promise<void> {
-    return this.drawing ?? Promise.resolve()
+    return this.#drawing ?? Promise.resolve()
   }
 
   connectedCallback(): void {
-    for (const name of ['shop', 'api', 'sku', 'keep', 'withoutCart']) this.takeOver(name)
-    this.adopt([base, picking])
-    this.watch.observe(this)
-    this.placed = true
-    this.begin()
+    for (const name of ['shop', 'api', 'sku', 'keep', 'withoutCart']) this.#takeOver(name)
+    this.#adopt([base, picking])
+    this.#watch.observe(this)
+    this.#placed = true
+    this.#begin()
   }
 
   disconnectedCallback(): void {
-    this.placed = false
-    this.watch.disconnect()
-    for (const controller of this.running.values()) controller.abort()
-    this.running.clear()
+    this.#placed = false
+    this.#watch.disconnect()
+    for (const name of this.#running.keys()) this.takeBack(name)
   }
 
   attributeChangedCallback(name: string, before: string | null, after: string | null): void {
-    if (!this.placed || before === after) return
-    if (name !== 'lang') this.setupOrNone = undefined
-    this.begin()
+    if (!this.#placed || before === after) return
+    if (name !== 'lang') this.#setup = undefined
+    this.#begin()
   }
 
   /** A property that was set before the element was defined hides the accessor: it is set anew. */
-  private takeOver(name: string): void {
+  #takeOver(name: string): void {
     if (!Object.hasOwn(this, name)) return
     const value: unknown = Reflect.get(this, name)
     Reflect.deleteProperty(this, name)
@@ -99,24 +102,23 @@ export abstract class TallywattElement extends HTMLElement implements View {
   }
 
   get setup(): Setup {
-    if (this.setupOrNone === undefined) throw new TypeError('asked for the shop before it is here')
-    return this.setupOrNone
+    if (this.#setup === undefined) throw new TypeError('no shop yet')
+    return this.#setup
   }
 
   get totals(): Totals {
     const { plan, setup } = this
     const rates = this.have('rates')
-    const [keptPlan, keptSetup, keptRates, kept] = this.totalsKept ?? []
+    const [keptPlan, keptSetup, keptRates, kept] = this.#totals ?? []
     if (kept !== undefined && keptPlan === plan && keptSetup === setup && keptRates === rates) return kept
     const totals = totalsOf(plan, setup)
-    this.totalsKept = [plan, setup, rates, totals]
+    this.#totals = [plan, setup, rates, totals]
     return totals
   }
 
-  act(action: PlanAction, said?: (totals: Totals) => string): void {
-    const before = this.plan
-    this.plan = planAfter(before, action)
-    if (this.plan === before) return
+  act(plan: PlanState, said?: (totals: Totals) => string): void {
+    if (this.plan === plan) return
+    this.plan = plan
     if (said !== undefined) this.say(said(this.totals))
     this.planChanged()
     this.redraw()
@@ -124,15 +126,15 @@ export abstract class TallywattElement extends HTMLElement implements View {
 
   say(text: string): void {
     // The same words twice would not be spoken twice without a change of text.
-    this.announcement = this.announcement === text ? `${text}\u00a0` : text
+    this.#said = this.#said === text ? `${text}\u00a0` : text
     this.redraw()
   }
 
   redraw(): void {
-    this.drawing ??= Promise.resolve().then(() => {
-      this.drawing = undefined
+    this.#drawing ??= Promise.resolve().then(() => {
+      this.#drawing = undefined
       try {
-        render(this.screen(), this.root, { host: this })
+        render(this.#screen(), this.#root, { host: this })
       } catch (error) {
         console.warn('tallywatt: a screen could not be drawn', error)
       }
@@ -141,58 +143,74 @@ export abstract class TallywattElement extends HTMLElement implements View {
 
   focusOn(selector: string): void {
     this.redraw()
-    void this.updateComplete.then(() => this.root.querySelector<HTMLElement>(selector)?.focus())
+    void this.updateComplete.then(() => this.#root.querySelector<HTMLElement>(selector)?.focus())
   }
 
   have<K extends ModuleName>(name: K): Modules[K] | undefined {
-    return this.modules.get(name) as Modules[K] | undefined
+    return this.#modules.get(name) as Modules[K] | undefined
   }
 
   async load<K extends ModuleName>(name: K, quiet = false): Promise<Modules[K] | undefined> {
-    const known = this.have(name)
-    if (known !== undefined) return known
+    return (
+      this.have(name) ??
+      this.#fetched(quiet, FETCH[name], (module) => {
+        this.#modules.set(name, module)
+        this.#adopt(sheetsOf(module))
+      })
+    )
+  }
+
+  async loadEditor(): Promise<unknown> {
+    return Promise.all([this.loadLater(), this.load('steps'), this.load('rates')])
+  }
+
+  /** The words and formats of all but the first question, in the language of the element. */
+  protected async loadLater(quiet = false): Promise<void> {
+    if (this.later !== undefined) return
+    const language = this.#language
+    const list = await this.load('list', quiet)
+    if (list === undefined || language === undefined) return
+    await this.#fetched(
+      quiet,
+      () => language.later(),
+      (words) => {
+        if (this.#language !== language) return
+        this.formats = list.formatsFor(this.#spoken, this.#setup?.shop.wireSizes === 'awg')
+        this.later = words
+        if (!this.#noted) list.noteColours(this.#root)
+        this.#noted = true
+      },
+    )
+  }
+
+  /** Fetches a part of the script; a failure is told unless nobody waits for it. */
+  async #fetched<T>(
+    quiet: boolean,
+    fetching: () => Promise<T>,
+    done: (value: T) => void,
+  ): Promise<T | undefined> {
     try {
-      const module = await FETCH[name]()
-      this.modules.set(name, module)
-      this.adopt(sheetsOf(module))
+      const value = await fetching()
+      done(value)
       this.redraw()
-      return module
+      return value
     } catch {
-      if (!quiet) this.fail({ kind: navigator.onLine ? 'unreachable' : 'offline' })
+      if (!quiet) this.fail(lost())
       return undefined
     }
   }
 
-  async loadEditor(): Promise<void> {
-    await Promise.all([this.loadLaterWords(), this.load('steps'), this.load('rates')])
-  }
-
-  /** The words of the later screens, in the language of the element. */
-  protected async loadLaterWords(quiet = false): Promise<void> {
-    if (this.later !== undefined) return
-    const { tag, language } = languageOf(this.locale)
-    try {
-      const words = await language.later()
-      if (languageOf(this.locale).tag === tag) this.later = words
-      this.redraw()
-    } catch {
-      if (!quiet) this.fail({ kind: navigator.onLine ? 'unreachable' : 'offline' })
-    }
-  }
-
   /** Fetches the set-up and the words. */
-  private begin(): void {
+  #begin(): void {
     this.failure = undefined
-    this.later = undefined
-    void this.speak()
+    void this.#speak()
     if (this.shop === '') {
       console.warn(`tallywatt: <${this.localName}> needs the attribute "shop"`)
       this.failure = { kind: 'unknown-shop' }
-    } else if (this.setupOrNone === undefined) {
-      const call = (api: Api, signal: AbortSignal) => api.setup(this.locale, signal)
-      void this.ask('setup', call, (setup) => {
-        this.setupOrNone = setup
-        void this.speak()
+    } else if (this.#setup === undefined) {
+      void this.ask<Setup>('setup', `setup?locale=${encodeURIComponent(this.locale)}`, undefined, (setup) => {
+        this.#setup = setup
+        void this.#speak().then(() => this.loadLater(true))
         this.begun()
       })
     }
@@ -200,54 +218,54 @@ export abstract class TallywattElement extends HTMLElement implements View {
   }
 
   /** What the element does once it knows its shop. */
-  protected begun(): void {
-    void this.load('list', true)
-  }
+  protected begun(): void {}
 
   /** What the element does when an answer of the shopper has changed. */
   protected abstract planChanged(): void
 
   /** The language of the page around, in the shop's region where that speaks the same. */
-  protected get locale(): string {
+  get locale(): string {
     const page = this.closest('[lang]')?.getAttribute('lang') ?? ''
-    const shop = this.setupOrNone?.shop.locale ?? 'en'
+    const shop = this.#setup?.shop.locale ?? 'en'
     return page === '' || shop.startsWith(`${page}-`) ? shop : page
   }
 
-  private async speak(): Promise<void> {
-    const { locale } = this
-    const { tag, language } = languageOf(locale)
-    const words = await language.words().catch(() => undefined)
-    if (words === undefined || this.locale !== locale) return
-    this.words = words
-    this.tag = tag
+  /** The locale where we have its language, else the language that we have. */
+  get #spoken(): string {
+    return this.locale.startsWith(this.#tag) ? this.locale : this.#tag
+  }
+
+  async #speak(): Promise<void> {
+    const tag = languageOf(this.locale)
+    const language = await LANGUAGES[tag]?.().catch(() => undefined)
+    if (language === undefined || languageOf(this.locale) !== tag) return
+    this.#tag = tag
+    this.#language = language
+    this.words = language.words
+    this.later = undefined
     this.rtl = isRightToLeft(tag)
-    const feet = this.setupOrNone?.shop.wireSizes === 'awg'
-    this.formats = formatsFor(locale.startsWith(tag) ? locale : tag, feet)
-    if (this.have('steps') !== undefined) void this.loadLaterWords()
+    this.watts = wattsIn(this.#spoken)
+    if (this.have('list') !== undefined) void this.loadLater(true)
     this.redraw()
   }
 
   /** Puts a question to the service; the one before under the same name is taken back. */
-  async ask<T>(
-    name: string,
-    call: (api: Api, signal: AbortSignal) => Promise<Reply<T>>,
-    done: (value: T) => void,
-  ): Promise<void> {
+  async ask<T>(name: string, path: string, request: unknown, done: (value: T) => void): Promise<void> {
     this.takeBack(name)
-    const controller = new AbortController()
-    this.running.set(name, controller)
-    const reply = await call(apiOf(this.api, this.shop), controller.signal)
-    if (reply === undefined || controller.signal.aborted) return
-    this.running.delete(name)
+    const stop = new AbortController()
+    this.#running.set(name, stop)
+    const root = this.api.replace(/\/+$/, '')
+    const reply = await ask<T>(`${root}/v1/shops/${encodeURIComponent(this.shop)}/${path}`, stop, request)
+    if (reply === undefined) return
+    this.#running.delete(name)
     if (reply.ok) done(reply.value)
     else this.fail(reply.failure)
     this.redraw()
   }
 
   takeBack(name: string): void {
-    this.running.get(name)?.abort()
-    this.running.delete(name)
+    this.#running.get(name)?.abort()
+    this.#running.delete(name)
   }
 
   /** Tells the page something; false where the page cancelled it. */
@@ -257,23 +275,24 @@ export abstract class TallywattElement extends HTMLElement implements View {
 
   fail(failure: Failure): void {
     this.failure = failure
-    if (failure.kind === 'busy') {
-      this.retryAt = Date.now() + failure.retryAfterS * 1000
+    const { kind } = failure
+    if (kind === 'busy') {
+      this.#retryAt = Date.now() + failure.retryAfterS * 1000
       setTimeout(() => this.redraw(), failure.retryAfterS * 1000)
     }
-    console.info(`tallywatt: no answer (${failure.kind})`)
-    this.say(this.words.failures[failure.kind])
-    this.tell('tallywatt-failure', { kind: failure.kind })
+    console.info(`tallywatt: no answer (${kind})`)
+    this.say(this.words.failures[kind])
+    this.tell('tallywatt-failure', { kind })
   }
 
-  private adopt(sheets: readonly Sheet[]): void {
-    const kept = this.root.adoptedStyleSheets
+  #adopt(sheets: readonly Sheet[]): void {
+    const kept = this.#root.adoptedStyleSheets
     const fresh = sheets.map((sheet) => sheet.constructed()).filter((sheet) => !kept.includes(sheet))
-    if (fresh.length > 0) this.root.adoptedStyleSheets = [...kept, ...fresh]
+    if (fresh.length > 0) this.#root.adoptedStyleSheets = [...kept, ...fresh]
   }
 
-  private resized(width: number): void {
-    const text = this.root.querySelector('.base')
+  #resized(width: number): void {
+    const text = this.#root.querySelector('.base')
     const size = text === null ? 16 : Number.parseFloat(getComputedStyle(text).fontSize)
     const widthEm = Math.max(10, Math.min(width / size, 44) - 2.5)
     if (Math.abs(widthEm - this.widthEm) < 0.5) return
@@ -283,33 +302,32 @@ export abstract class TallywattElement extends HTMLElement implements View {
 
   protected abstract body(): TemplateResult
 
-  private screen(): TemplateResult {
+  #screen(): TemplateResult {
     const { failure } = this
-    return html`<div class="base" part="base" lang=${this.tag} dir=${this.rtl ? 'rtl' : 'ltr'}>
-      <slot name="heading"></slot><div class="said" role="status">${this.announcement}</div>
-      ${failure === undefined ? nothing : this.notice(failure)} ${this.setupOrNone === undefined ? this.waiting() : this.body()}
+    return html`<div class="base" part="base" lang=${this.#tag} dir=${this.rtl ? 'rtl' : 'ltr'}>
+      <slot name="heading"></slot><div class="said" role="status">${this.#said}</div>
+      ${failure && this.#notice(failure)} ${this.#setup === undefined ? this.#waiting() : this.body()}
       <slot name="footer"></slot>
     </div>`
   }
 
-  private waiting(): TemplateResult {
-    return this.failure === undefined ? html`<p class="quiet">${this.words.loading}</p>` : html`<slot></slot>`
+  #waiting(): TemplateResult {
+    return this.failed ? html`<slot></slot>` : html`<p class="quiet">${this.words.loading}</p>`
   }
 
-  private notice(failure: Failure): TemplateResult {
+  #notice(failure: Failure): TemplateResult {
     const { words } = this
-    const waitS = Math.ceil((this.retryAt - Date.now()) / 1000)
-    const hopeless = failure.kind.startsWith('unknown')
-    return html`<div class="notice" part="failure"><p>${words.failures[failure.kind]}</p>
-      ${failure.kind === 'refused' ? html`<ul>${failure.messages.map((message) => html`<li>${message}</li>`)}</ul>` : nothing}
-      ${failure.kind === 'busy' && waitS > 0 ? html`<p>${words.retryIn(waitS)}</p>` : nothing}
-      ${hopeless ? nothing : html`<button type="button" class="go" @click=${() => this.retry()}>${words.retry}</button>`}</div>`
+    const { kind } = failure
+    const waitS = Math.ceil((this.#retryAt - Date.now()) / 1000)
+    return html`<div class="notice" part="failure"><p>${words.failures[kind]}</p>
+      ${kind === 'refused' ? html`<ul>${failure.messages.map((message) => html`<li>${message}</li>`)}</ul>` : nothing}
+      ${kind === 'busy' && waitS > 0 ? html`<p>${words.retryIn(waitS)}</p>` : nothing}
+      ${kind.startsWith('unknown') ? nothing : html`<button class="go" @click=${() => this.#retry()}>${words.retry}</button>`}</div>`
   }
 
-  /** Asks again what failed. */
-  protected retry(): void {
+  #retry(): void {
     this.failure = undefined
-    if (this.setupOrNone === undefined) this.begin()
+    if (this.#setup === undefined) this.#begin()
     else this.again()
     this.redraw()
   }
@@ -317,9 +335,9 @@ export abstract class TallywattElement extends HTMLElement implements View {
   /** Asks again what failed after the set-up. */
   protected abstract again(): void
 
-  protected help(): TemplateResult {
+  /** The way to the shop's people, at the same place on every screen. */
+  help(): TemplateResult {
     const { contactUrl } = this.setup.shop
-    if (contactUrl === undefined) return html``
-    return html`<p class="help"><a href=${contactUrl} part="contact">${this.words.askShop}</a></p>`
+    return html`${contactUrl && html`<p class="help"><a href=${contactUrl} part="contact">${this.words.askShop}</a></p>`}`
   }
 }

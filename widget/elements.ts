@@ -1,2 +1,1 @@
 import './guide/register.ts'
-import './fit/register.ts'

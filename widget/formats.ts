@@ -1,3 +1,7 @@
+import { localeFor, wattsIn } from './watts.ts'
+
+export { parseNumber } from './parse-number.ts'
+
 /** Numbers, money and lengths as one locale writes them. */
 export interface Formats {
   readonly locale: string
@@ -23,7 +27,7 @@ export const METRES_PER_FOOT = 0.3048
  * @returns The formats
  */
 export function formatsFor(locale: string, feet = false): Formats {
-  const tag = supported(locale)
+  const tag = localeFor(locale)
   const number = (value: number, decimals = Math.abs(value) < 10 ? 1 : 0) =>
     new Intl.NumberFormat(tag, { maximumFractionDigits: decimals }).format(value)
   const unit = (value: number, name: string, decimals = 0) =>
@@ -31,7 +35,7 @@ export function formatsFor(locale: string, feet = false): Formats {
   return {
     locale: tag,
     number,
-    watts: (value) => `${number(Math.round(value), 0)}\u00a0W`,
+    watts: wattsIn(tag),
     percent: (fraction) =>
       new Intl.NumberFormat(tag, { style: 'percent', maximumFractionDigits: 0 }).format(fraction),
     money: (amount, currency) =>
@@ -48,30 +52,4 @@ export function formatsFor(locale: string, feet = false): Formats {
       feet ? unit(metres / METRES_PER_FOOT, 'foot') : unit(metres, 'meter', metres < 10 ? 1 : 0),
     list: (parts) => new Intl.ListFormat(tag, { type: 'conjunction' }).format(parts),
   }
-}
-
-function supported(locale: string): string {
-  try {
-    return Intl.NumberFormat.supportedLocalesOf(locale)[0] ?? 'en'
-  } catch {
-    return 'en'
-  }
-}
-
-/**
- * A number as somebody types it: "2.5", "2,5", "1,200" and "1.200" by the locale's own signs.
- *
- * @param text - What was typed
- * @param locale - BCP 47 tag
- * @returns The number, or undefined where there is none
- */
-export function parseNumber(text: string, locale: string): number | undefined {
-  const parts = new Intl.NumberFormat(supported(locale)).formatToParts(12_345.6)
-  const group = parts.find(({ type }) => type === 'group')?.value ?? ','
-  let plain = text.trim().replace(/[\s\u00a0\u202f']/g, '')
-  if (new RegExp(`^\\d{1,3}([${group === '.' ? '.' : ','}]\\d{3})+([.,]\\d+)?$`).test(plain)) {
-    plain = plain.replaceAll(group === '.' ? '.' : ',', '')
-  }
-  plain = plain.replace(',', '.')
-  return /^\d+(\.\d*)?$|^\.\d+$/.test(plain) ? Number(plain) : undefined
 }

@@ -6,8 +6,6 @@ export interface Modules {
   readonly list: typeof import('./parts/list.ts')
   readonly steps: typeof import('./parts/later.ts')
   readonly answer: typeof import('./guide/answer-desk.ts')
-  readonly verdict: typeof import('./fit/verdict.ts')
-  readonly link: typeof import('./plan-link.ts')
   readonly rates: true
 }
 export type ModuleName = keyof Modules
@@ -17,12 +15,7 @@ export const FETCH: { readonly [K in ModuleName]: () => Promise<Modules[K]> } = 
   list: () => import('./parts/list.ts'),
   steps: () => import('./parts/later.ts'),
   answer: () => import('./guide/answer-desk.ts'),
-  verdict: () => import('./fit/verdict.ts'),
-  link: () => import('./plan-link.ts'),
-  rates: async () => {
-    await loadRates()
-    return true
-  },
+  rates: loadRates,
 }
 
 /**

@@ -1,6 +1,6 @@
 import type { Rating } from '../core/loads/rating.ts'
 import { LIMITS, SUPPLY_BOUNDS } from './limits.ts'
-import type { PlanLoad, PlanState, SupplyAnswers } from './plan-state.ts'
+import type { PlanLoad, PlanState, SupplyAnswers } from './plan.ts'
 
 /** Written first in every link, so that a later form can tell this one. */
 const FORM = 1
@@ -39,6 +39,7 @@ export function encodePlan(plan: PlanState): string {
       load.quantity,
       load.minutesPerDay ?? -1,
       load.rating ?? 0,
+      ...(load.start === undefined ? [] : [load.start.startingW, load.start.durationS ?? 0]),
     ]),
     plan.takeTurns.map((group) => group.map((id) => place.get(id) ?? -1)),
     [
@@ -127,7 +128,7 @@ function readPlan(value: unknown): PlanState | undefined {
 }
 
 function readLoad(value: unknown, index: number): PlanLoad {
-  const [appliance, name, quantity, minutes, rating] = listOf(value)
+  const [appliance, name, quantity, minutes, rating, startingW, durationS] = listOf(value)
   const load = {
     id: idAt(index),
     appliance: textOf(appliance, 64),
@@ -135,6 +136,7 @@ function readLoad(value: unknown, index: number): PlanLoad {
     quantity: Math.round(numberOf(quantity, 1, LIMITS.quantity) ?? 1),
     minutesPerDay: numberOf(minutes, 0, 1440),
     rating: readRating(rating),
+    start: readStart(startingW, durationS),
   }
   if (load.appliance === undefined && load.rating === undefined) throw new TypeError('a load without power')
   return load
@@ -151,6 +153,11 @@ function readRating(value: unknown): Rating | undefined {
     if (read !== undefined && read !== 0) rating[field] = read
   }
   return Object.keys(rating).length > 1 ? (rating as unknown as Rating) : undefined
+}
+
+function readStart(startingW: unknown, durationS: unknown): PlanLoad['start'] {
+  const watts = numberOf(startingW, 0.1, LIMITS.watts * 10)
+  return watts === undefined ? undefined : { startingW: watts, durationS: numberOf(durationS, 0.001, 60) }
 }
 
 function readGroup(value: unknown, count: number, seen: Set<number>): readonly string[] {

@@ -1,6 +1,6 @@
 import type { SizingRequest } from '../shared/contract/plan.ts'
 import type { Setup } from '../shared/contract/setup.ts'
-import type { PlanState, SupplyAnswers } from './plan-state.ts'
+import type { PlanState, SupplyAnswers } from './plan.ts'
 
 /** What the page itself took where the shopper was not sure; the answer states each. */
 export interface PageAssumptions {
@@ -30,13 +30,14 @@ export const ASSUMED_BATTERY = { chemistry: 'flooded', capacityAh: 100 } as cons
 export function requestFor(plan: PlanState, setup: Setup, locale: string): PlannedRequest {
   const { supply, assumed } = supplyFor(plan.supply, setup)
   const request: SizingRequest = {
-    loads: plan.loads.map(({ id, appliance, name, quantity, minutesPerDay, rating }) => ({
+    loads: plan.loads.map(({ id, appliance, name, quantity, minutesPerDay, rating, start }) => ({
       id,
       quantity,
       ...(appliance === undefined ? {} : { appliance }),
       ...(name === undefined ? {} : { name }),
       ...(minutesPerDay === undefined ? {} : { minutesPerDay }),
       ...(rating === undefined ? {} : { rating }),
+      ...(start === undefined ? {} : { start }),
     })),
     detail: 'brief',
     locale,

@@ -7,10 +7,11 @@ let loaded: ((load: RatedLoad) => RatedPower | RatingRefusal) | undefined
  * Fetches the conversion of ratings: reading plates is the largest piece of the load arithmetic, and needed only
  * once somebody states a power. The bundle puts {@link rateLoad} below in its place (see build.ts).
  *
- * @returns When ratings can be converted
+ * @returns True once ratings can be converted
  */
-export async function loadRates(): Promise<void> {
+export async function loadRates(): Promise<true> {
   loaded ??= (await import('../core/loads/rate-load.ts')).rateLoad
+  return true
 }
 
 /**

@@ -20,7 +20,7 @@ const indexes = new WeakMap<readonly Searchable[], readonly Entry<Searchable>[]>
  * @param most - Longest reply
  * @returns Best first; nothing for an empty query
  */
-export function search<T extends Searchable>(items: readonly T[], query: string, most = 8): readonly T[] {
+export function search<T extends Searchable>(items: readonly T[], query: string, most = 40): readonly T[] {
   const wanted = wordsOf(query)
   if (wanted.length === 0) return []
   // Words that are written apart here and together there: "lap top".

@@ -11,8 +11,7 @@ export interface Sheet {
  * @param strings - Its text; a sheet takes no values, which keeps it the same for every element
  * @returns The sheet
  */
-export function css(strings: TemplateStringsArray): Sheet {
-  const text = strings.join('')
+export function css([text = '']: TemplateStringsArray): Sheet {
   let made: CSSStyleSheet | undefined
   return {
     text,

@@ -9,7 +9,7 @@ export const base = css`
   :host([scheme='light']) { color-scheme: light }
   :host([scheme='dark']) { color-scheme: dark }
   .base {
-    all: initial; display: flow-root; container: tallywatt / inline-size; contain-intrinsic-inline-size: min(17em, 80vw); box-sizing: border-box;
+    all: initial; display: flow-root; container-type: inline-size; contain-intrinsic-inline-size: min(17em, 80vw); box-sizing: border-box;
     max-inline-size: var(--tallywatt-max-width, 44em); margin-inline: auto; padding: 1.25em 1.25em 0;
     color-scheme: inherit;
     --paper: var(--tallywatt-paper, light-dark(#fcfbf8, #191b1d)); --ink: var(--tallywatt-ink, light-dark(#1c2126, #ece8df));
@@ -28,9 +28,8 @@ export const base = css`
   *, ::before, ::after { box-sizing: border-box }
   h2, h3, p, ul, ol, dl, dd, fieldset, figure { margin: 0; padding: 0; border: 0; min-inline-size: 0 }
   ul, ol { list-style: none }
-  h2, h3 { font-family: var(--serif); text-wrap: balance }
-  h2 { font-size: 1.7em; line-height: 1.2; font-weight: 600 }
-  h3 { font-size: 1.15em; line-height: 1.3; font-weight: 600 }
+  h2, h3 { font-family: var(--serif); text-wrap: balance; line-height: 1.2; font-weight: 600 }
+  h2 { font-size: 1.7em }
   a { color: inherit; text-underline-offset: .2em }
   button, input, select, textarea { font: inherit; color: inherit; letter-spacing: inherit; word-spacing: inherit }
   button, summary, select, input[type='text'], textarea {
@@ -44,18 +43,18 @@ export const base = css`
     background: var(--accent); border-color: var(--accent); color: var(--on-accent);
     font-weight: 600; padding-inline: 1.2em;
   }
-  .bare { border-color: transparent; background: none; padding-inline: .25em; text-decoration: underline; text-underline-offset: .2em }
   button:hover, summary:hover { border-color: var(--ink) }
   button[aria-disabled='true'] { opacity: .55; cursor: default }
-  :focus-visible { outline: 3px solid var(--ink); outline-offset: 2px; scroll-margin-block: 5em 10em }
+  :host, :focus { scroll-margin-block: var(--tallywatt-sticky-header, 5em) 10em }
+  :focus-visible { outline: 3px solid var(--ink); outline-offset: 2px }
   h2:focus { outline: none }
   svg { fill: none; stroke: currentColor; stroke-width: 1.75; stroke-linecap: round; stroke-linejoin: round; overflow: visible }
-  .drawing { inline-size: 2.25em; block-size: 2.25em; flex: none }
-  .sign { inline-size: 1.2em; block-size: 1.2em; flex: none; stroke-width: 2.4; vertical-align: -.2em }
+  .drawing { inline-size: 2.25em; flex: none }
+  .sign { inline-size: 1.2em; flex: none; stroke-width: 2.4; vertical-align: -.2em }
   .quiet { color: var(--quiet) }
   .small { font-size: .875em }
   .row { display: flex; flex-wrap: wrap; gap: .6em; align-items: center }
-  .said, .off { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap }
+  .said { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap }
   .head { margin-block-end: 1.1em }
   .head p:first-child { color: var(--quiet); font-size: .875em; letter-spacing: .02em; margin-block-end: .2em }
   .head h2 + p { margin-block-start: .3em; color: var(--quiet) }
@@ -72,14 +71,11 @@ export const base = css`
 export const picking = css`
   .search { position: relative }
   .search label { display: block; font-weight: 600; margin-block-end: .3em }
-  .search input { padding-inline-start: 2.6em; border-color: var(--edge) }
+  .search input { padding-inline-start: 2.6em }
   .search .sign { position: absolute; inset-inline-start: .8em; inset-block-end: calc(22px - .6em); color: var(--quiet); pointer-events: none }
-  .hits { border: 1px solid var(--edge); border-block-start: 0; background: var(--paper) }
+  .hits { border: 1px solid var(--edge); border-block-start: 0; max-block-size: 27em; overflow: auto }
   .hits:empty { display: none }
-  .hits li {
-    display: flex; flex-wrap: wrap; gap: .8em; align-items: center; min-block-size: 48px; padding: .3em .8em; cursor: pointer;
-    border: 0; border-block-start: 1px solid var(--line); border-radius: 0; inline-size: 100%; background: none;
-  }
+  .hits li { display: flex; flex-wrap: wrap; gap: .8em; align-items: center; min-block-size: 48px; padding: .3em .8em; cursor: pointer; border-block-start: 1px solid var(--line) }
   .hits li[aria-selected='true'], .hits li:hover { background: var(--wash); box-shadow: inset 4px 0 var(--accent) }
   .hits .name { flex: 1; min-inline-size: 0 }
   .hits .quiet { white-space: nowrap }
@@ -99,27 +95,15 @@ export const picking = css`
   }
   .foot .row { justify-content: space-between; row-gap: 0 }
   .foot .sum b { font-size: 1.15em }
-  .bar { display: block; inline-size: 100%; stroke: none; font-size: .875em }
-  .bar .a { fill: var(--accent); stroke: var(--paper) } .bar .b { fill: var(--tint); stroke: var(--accent) }
-  .bar text { fill: var(--ink) } .bar .on { fill: var(--on-accent) } .bar text { font-weight: 600 }
-  .bar .tell { font-weight: 400; fill: var(--ink) }
-  .bar .line { stroke: var(--edge); stroke-width: 1 } .bar .mark { stroke: var(--ink); stroke-width: 1.25 }
-  .bar .limit { stroke: var(--ink); stroke-width: 2.5 }
-  .bar .need { stroke: var(--ink); stroke-width: 1.5; stroke-dasharray: 3 3 }
-  .bar .hatch { stroke: var(--quiet); stroke-width: 1 }
-  .bar rect { stroke-linejoin: miter }
-  @container tallywatt (min-width: 34em) {
+  @container (min-width: 34em) {
     .tile { grid-template-columns: auto 1fr auto; justify-items: start; align-items: center; align-content: center; gap: .7em; min-block-size: 3.7em; padding: .4em .8em; text-align: start }
     .count { position: static }
   }
-  @container tallywatt (max-width: 17em) { .tiles { grid-template-columns: repeat(2, minmax(0, 1fr)) } }
-  .foot .go { flex: 0 1 auto; margin-inline-start: auto }
-  @container tallywatt (max-width: 24em) { .foot .go { flex: 1 1 auto; text-align: center } }
-  @media (prefers-reduced-motion: no-preference) { .bar rect, .bar line { transition: x .25s, width .25s } }
+  @container (max-width: 17em) { .tiles { grid-template-columns: repeat(2, minmax(0, 1fr)) } }
+  .foot .go { margin-inline-start: auto }
+  @container (max-width: 24em) { .foot .go { flex: 1 1 auto; text-align: center } }
   @media (max-height: 32em) { .foot { position: static } }
   @media (forced-colors: active) {
-    .bar .a { fill: Highlight; stroke: Canvas } .bar .on { fill: HighlightText } .bar .b { fill: Canvas; stroke: CanvasText }
-    .bar text { fill: CanvasText } .bar .line, .bar .mark, .bar .limit, .bar .need, .bar .hatch { stroke: CanvasText }
     .tile.on { outline: 3px solid Highlight; outline-offset: -3px }
     .hits li[aria-selected='true'] { background: Highlight; color: HighlightText; forced-color-adjust: none }
     .hits li[aria-selected='true'] .quiet { color: inherit }

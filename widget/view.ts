@@ -3,13 +3,12 @@ import type { Formats } from './formats.ts'
 import type { Words } from './i18n/en.ts'
 import type { LaterWords } from './i18n/en-later.ts'
 import type { ModuleName, Modules } from './modules.ts'
-import type { PlanAction, PlanState } from './plan-state.ts'
+import type { PlanState } from './plan.ts'
 import type { Totals } from './totals.ts'
 
 /** What a screen draws from and tells its element. Screens are functions; only the element holds state. */
 export interface View {
   readonly words: Words
-  readonly formats: Formats
   readonly setup: Setup
   readonly plan: PlanState
   readonly totals: Totals
@@ -17,8 +16,10 @@ export interface View {
   /** Width of the element in ems of its own text. */
   readonly widthEm: number
   readonly ui: UiState
-  /** Does an action; `said` is announced afterwards, worded with the new totals. */
-  act(action: PlanAction, said?: (totals: Totals) => string): void
+  /** Writes a power. [W] */
+  watts(value: number): string
+  /** Puts a plan in place of the one before; `said` is announced afterwards, worded with the new totals. */
+  act(plan: PlanState, said?: (totals: Totals) => string): void
   say(text: string): void
   redraw(): void
   /** Puts focus on the element that a selector finds, once the next drawing is done. */
@@ -28,14 +29,16 @@ export interface View {
   /** Fetches a module; undefined where that failed, which the shopper is told. */
   load<K extends ModuleName>(name: K): Promise<Modules[K] | undefined>
   /** Fetches what the editor of a load's power needs. */
-  loadEditor(): Promise<void>
-  /** Words of the later screens, once those are here. */
+  loadEditor(): Promise<unknown>
+  /** Words and formats of all but the first question, once those are here. */
   readonly later: LaterWords | undefined
+  readonly formats: Formats | undefined
 }
 
 /** A view whose later words are here. */
 export interface LaterView extends View {
   readonly later: LaterWords
+  readonly formats: Formats
 }
 
 /**

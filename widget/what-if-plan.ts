@@ -7,11 +7,11 @@ import { type PlanState, planAfter, type SupplyAnswers } from './plan-state.ts'
  * @param plan - The shopper's answers
  * @param whatIf - The service's proposal
  * @returns The changed plan; undefined where the change is none that a shopper's answers can hold: another unit,
- * two units, a softer start
+ * two units
  */
 export function planWith(plan: PlanState, { change }: Pick<WhatIfAnswer, 'change'>): PlanState | undefined {
   const { takeTurns, without, rating, supply, start, sku, split } = change
-  if (start !== undefined || sku !== undefined || split !== undefined) return undefined
+  if (sku !== undefined || split !== undefined) return undefined
   let changed = plan
   if (takeTurns !== undefined) changed = { ...changed, takeTurns }
   if (without !== undefined && plan.loads.length > 1) {
@@ -20,6 +20,10 @@ export function planWith(plan: PlanState, { change }: Pick<WhatIfAnswer, 'change
   if (rating !== undefined) {
     const { loadId: id, watts } = rating
     changed = planAfter(changed, { do: 'set-rating', id, rating: { basis: 'input-watts', watts } })
+  }
+  if (start !== undefined) {
+    const { loadId: id, startingW, durationS } = start
+    changed = planAfter(changed, { do: 'set-start', id, start: { startingW, durationS } })
   }
   if (supply !== undefined) changed = planAfter(changed, { do: 'supply', change: answersOf(supply) })
   return changed === plan ? undefined : changed

@@ -128,7 +128,7 @@ describe('the path to the answer', () => {
     const watts = guide.host.getByLabel('Watts that it takes')
     await watts.fill('lots')
     expect(await watts.getAttribute('aria-invalid')).toBe('true')
-    expect(await textOf(guide.host.locator('#power-fault'))).toBe(
+    expect(await textOf(guide.host.locator('#watts-fault'))).toBe(
       'Watts that it takes: type a number from 1 to 100,000.',
     )
     expect(await textOf(guide.host.locator('.foot'))).toContain('Together 1,250 W')
@@ -143,7 +143,12 @@ describe('the path to the answer', () => {
     await guide.host.getByRole('button', { name: 'Something else' }).click()
     await guide.host.getByLabel('What is it?').fill('Bench radio')
     await guide.host.getByRole('button', { name: 'Add to my list' }).click()
-    await guide.host.getByText('Give it a name and its power.').first().waitFor()
+    const power = guide.host.getByLabel('What the plate says')
+    await expect.poll(() => power.getAttribute('aria-invalid')).toBe('true')
+    expect(await power.getAttribute('aria-describedby')).toBe('plate-fault')
+    expect(await textOf(guide.host.locator('#plate-fault'))).toBe('Please fill in “What the plate says”.')
+    expect(await guide.focused('[name=plate]')).toBe(true)
+    expect(await guide.host.getByLabel('What is it?').inputValue()).toBe('Bench radio')
     await guide.host.getByLabel('What the plate says').fill('230V~ 0.2A')
     await guide.host.getByRole('button', { name: 'Add to my list' }).click()
     expect(await textOf(guide.host.locator('.thing'))).toContain('46 W, as you said')

@@ -12,20 +12,36 @@ const outputs = Object.entries(metafile?.outputs ?? {})
 const sources = (path: string) =>
   outputs.filter(([name]) => name.includes(path)).flatMap(([, { inputs }]) => Object.keys(inputs))
 
+/** The bar of the project for what the first question needs. [bytes] after gzip -9 */
+const FIRST_QUESTION_BAR = 15_000
+
 /**
- * Ceilings of today. [bytes] The project's goals are lower and NOT reached: 15 kB for the first question, 30 kB for
- * all of one language. Lower these with every saving; never raise them.
+ * Ceiling of today for all of one language. [bytes] The project's bar is 30,000 and NOT reached. Lower this with
+ * every saving; never raise it.
  */
-const CEILINGS = { firstQuestion: 20_500, oneLanguage: 46_000 } as const
+const ONE_LANGUAGE_CEILING = 42_300
 
 describe('the bundle', () => {
   it('has exactly the bytes on record; after a change on purpose run "npx tsx tests/widget/record-sizes.ts"', async () => {
     expect(await measureSizes(root)).toEqual(recorded)
   })
 
-  it('stays under its ceilings', () => {
-    expect(recorded.firstQuestion).toBeLessThanOrEqual(CEILINGS.firstQuestion)
-    expect(recorded.oneLanguage).toBeLessThanOrEqual(CEILINGS.oneLanguage)
+  it('needs at most 15,000 bytes for the first question', () => {
+    expect(recorded.firstQuestion).toBeLessThanOrEqual(FIRST_QUESTION_BAR)
+  })
+
+  it('stays under the ceiling of one language', () => {
+    expect(recorded.oneLanguage).toBeLessThanOrEqual(ONE_LANGUAGE_CEILING)
+  })
+
+  it('brings to the first question neither answer, editor, bar, print nor the fit element', () => {
+    const first = outputs.find(([, { inputs }]) => 'widget/element.ts' in inputs)
+    const own = Object.keys(first?.[1].inputs ?? {}).filter((source) => source.startsWith('widget/parts/'))
+    expect(own.sort()).toEqual([
+      'widget/parts/drawings.ts',
+      'widget/parts/frame.ts',
+      'widget/parts/picker.ts',
+    ])
   })
 
   it('holds nothing of zod, the contract’s schemas, the server or a table of sources', () => {
@@ -43,6 +59,7 @@ describe('the bundle', () => {
     expect([...new Set(other)].sort()).toEqual([
       'core/errors.ts',
       'core/tables/motors.ts',
+      'core/tables/power-figures.ts',
       'core/tables/rating-figures.ts',
       'core/units.ts',
     ])

@@ -41,6 +41,11 @@ describe('planWith', () => {
     })
   })
 
+  it('lets a load start more softly', () => {
+    const start = { loadId: 'load-1', startingW: 1700, durationS: 1 }
+    expect(changed({ start })?.loads[0]?.start).toEqual({ startingW: 1700, durationS: 1 })
+  })
+
   it('is undefined for a change that the answers can’t hold', () => {
     expect(changed({ sku: 'KC-1' })).toBeUndefined()
     expect(

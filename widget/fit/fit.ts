@@ -1,6 +1,7 @@
-import { html, nothing, type TemplateResult } from 'lit/html.js'
+import { html, type TemplateResult } from 'lit/html.js'
 import type { FitAnswer } from '../../shared/contract/answers.ts'
 import { TallywattElement } from '../element.ts'
+import { head } from '../parts/frame.ts'
 import { picker } from '../parts/picker.ts'
 import { isLater } from '../view.ts'
 
@@ -21,9 +22,9 @@ const SETTLE_MS = 350
  * @slot - Shown while there is no service, and without scripts
  */
 export class TallywattFit extends TallywattElement {
-  private answer: FitAnswer | undefined
-  private asked = false
-  private settling: ReturnType<typeof setTimeout> | undefined
+  #answer: FitAnswer | undefined
+  #asked = false
+  #settling: ReturnType<typeof setTimeout> | undefined
 
   /** The unit of this page. */
   get sku(): string {
@@ -35,65 +36,60 @@ export class TallywattFit extends TallywattElement {
 
   override disconnectedCallback(): void {
     super.disconnectedCallback()
-    clearTimeout(this.settling)
+    clearTimeout(this.#settling)
   }
 
   protected override planChanged(): void {
-    if (!this.asked) return
+    if (!this.#asked) return
     this.takeBack('fit')
-    clearTimeout(this.settling)
+    clearTimeout(this.#settling)
     if (this.plan.loads.length > 0) {
-      this.settling = setTimeout(() => void this.check(), SETTLE_MS)
+      this.#settling = setTimeout(() => void this.#check(), SETTLE_MS)
     } else {
-      this.asked = false
-      this.answer = undefined
+      this.#asked = false
+      this.#answer = undefined
     }
   }
 
   protected override again(): void {
-    if (this.asked) void this.check()
+    if (this.#asked) void this.#check()
   }
 
-  private async check(): Promise<void> {
+  async #check(): Promise<void> {
     if (this.plan.loads.length === 0) {
       this.say(this.words.pickFirst)
       return
     }
-    this.asked = true
+    this.#asked = true
     this.failure = undefined
     this.redraw()
-    const [screens] = await Promise.all([this.load('verdict'), this.load('list'), this.loadLaterWords()])
-    if (screens === undefined) return
+    const [screens] = await Promise.all([this.load('answer'), this.loadLater()])
+    if (screens === undefined || !isLater(this)) return
     const request = {
       ...screens.requestFor(this.plan, this.setup, this.formats.locale).request,
       sku: this.sku,
     }
-    await this.ask(
-      'fit',
-      (api, signal) => api.fit(request, signal),
-      (answer) => {
-        this.answer = answer
-        const { later } = this
-        if (later !== undefined) this.say(later.verdictOf(later.verdicts[answer.outcome], answer.unit.name))
-        this.tell('tallywatt-answer', { request, answer })
-      },
-    )
+    await this.ask<FitAnswer>('fit', 'fit', request, (answer) => {
+      this.#answer = answer
+      this.say(this.later.verdictOf(this.later.verdicts[answer.outcome], answer.unit.name))
+      this.tell('tallywatt-answer', { request, answer })
+    })
   }
 
   protected override body(): TemplateResult {
-    const { words, asked } = this
-    const empty = this.plan.loads.length === 0
-    return html`<div class="head" part="head"><h2 tabindex="-1">${words.fitHeading}</h2><p>${words.fitLead}</p></div>
-      ${picker(this)}
-      ${asked ? this.verdict() : html`<p class="row also"><button type="button" class="go" part="check" aria-disabled=${empty} @click=${() => void this.check()}>${words.check}</button></p>`}
-      ${this.help()}`
+    const { words } = this
+    return html`${head(words.fitHeading, words.fitLead)} ${picker(this)} ${this.#verdict()} ${this.help()}`
   }
 
-  private verdict(): TemplateResult | typeof nothing {
-    const screens = this.have('verdict')
-    if (this.answer !== undefined && screens !== undefined && isLater(this)) {
-      return screens.fitVerdict(this, this.answer)
+  #verdict(): TemplateResult {
+    const { words } = this
+    if (!this.#asked) {
+      return html`<p class="row also"><button class="go" part="check" aria-disabled=${this.plan.loads.length === 0} @click=${() => void this.#check()}>${words.check}</button></p>`
     }
-    return this.failure === undefined ? html`<p class="quiet">${this.words.loading}</p>` : nothing
+    const screens = this.have('answer')
+    if (this.#answer !== undefined && screens !== undefined && isLater(this)) {
+      return screens.fitVerdict(this, this.#answer)
+    }
+    return html`${this.failed ? undefined : html`<p class="quiet">${words.loading}</p>`}`
   }
 }

@@ -2,14 +2,8 @@ import { html, type TemplateResult } from 'lit/html.js'
 import type { FitAnswer } from '../../shared/contract/answers.ts'
 import { findings, startingText, verdict } from '../parts/answer.ts'
 import { assumed, assumptions, cautions } from '../parts/answer-details.ts'
-import { answerStyles } from '../parts/answer-styles.ts'
 import { loadBar } from '../parts/load-bar.ts'
 import type { LaterView } from '../view.ts'
-
-export { requestFor } from '../plan-request.ts'
-
-/** Sheets that come with the verdict. */
-export const styles = [answerStyles]
 
 /**
  * The verdict on one unit, with the smallest that would do.

@@ -1,8 +1,8 @@
-import { html, nothing, type TemplateResult } from 'lit/html.js'
+import { html, type TemplateResult } from 'lit/html.js'
 import { TallywattElement } from '../element.ts'
-import { loadBar } from '../parts/load-bar.ts'
+import { foot, head } from '../parts/frame.ts'
 import { picker } from '../parts/picker.ts'
-import { EMPTY_PLAN, type PlanState } from '../plan-state.ts'
+import { EMPTY_PLAN, type PlanState } from '../plan.ts'
 import { isLater } from '../view.ts'
 import type { AnswerDesk } from './answer-desk.ts'
 
@@ -26,7 +26,7 @@ export type Step = 'pick' | 'when' | 'supply' | 'answer'
 export class TallywattGuide extends TallywattElement {
   /** The screen that is shown. */
   step: Step = 'pick'
-  private desk: AnswerDesk | undefined
+  #desk: AnswerDesk | undefined
 
   /** Whether the cart button is left out. */
   get withoutCart(): boolean {
@@ -50,33 +50,14 @@ export class TallywattGuide extends TallywattElement {
   }
 
   protected override begun(): void {
-    super.begun()
-    if (this.plan === EMPTY_PLAN && location.hash.includes(this.fragmentName)) void this.restore()
-  }
-
-  /** Takes the answers out of a link and goes to their answer. */
-  private async restore(): Promise<void> {
-    const link = await this.load('link')
-    const plan = link?.planInAddress(this.fragmentName)
-    if (plan === undefined || this.plan !== EMPTY_PLAN) return
-    const listed = new Set(this.setup.appliances.map(({ id }) => id))
-    const gone = plan.loads.filter(({ appliance }) => appliance !== undefined && !listed.has(appliance))
-    this.plan = plan
-    this.act({ do: 'remove', ids: gone.map(({ id }) => id) })
-    if (this.plan.loads.some(({ rating }) => rating !== undefined)) void this.load('rates')
-    this.planChanged()
-    if (this.plan.loads.length > 0) this.go('answer', false)
+    if (this.plan === EMPTY_PLAN && location.hash.includes(this.fragmentName)) {
+      void this.load('answer').then((answer) => answer?.restore(this))
+    }
   }
 
   protected override planChanged(): void {
-    this.prefetch()
-    if (this.keep) void this.load('link').then((link) => link?.keepInAddress(this.fragmentName, this.plan))
-  }
-
-  private prefetch(): void {
-    void this.load('list', true)
     void this.load('steps', true)
-    void this.loadLaterWords(true)
+    if (this.keep) void this.load('answer').then((answer) => answer?.keep(this))
   }
 
   /**
@@ -97,34 +78,33 @@ export class TallywattGuide extends TallywattElement {
     this.takeBack('sizing')
     this.again()
     this.tell('tallywatt-step', { step })
-    if (focused) this.showTop()
+    if (focused) this.#showTop()
   }
 
   /** Fetches what the shown screen needs. */
   protected override again(): void {
     if (this.step === 'pick') return
     void this.load('steps')
-    void this.load('list')
-    void this.loadLaterWords()
+    void this.loadLater()
     if (this.step === 'supply') void this.load('answer', true)
-    if (this.step === 'answer') void this.answer()
+    if (this.step === 'answer') void this.#answer()
     this.redraw()
   }
 
-  private async answer(): Promise<void> {
+  async #answer(): Promise<void> {
     const module = await this.load('answer')
     if (module === undefined || this.step !== 'answer') return
-    this.desk ??= new module.AnswerDesk(this)
-    this.desk.ask()
+    this.#desk ??= new module.AnswerDesk(this)
+    this.#desk.ask()
   }
 
-  /** The plan in place of the one before; used by what-ifs. */
+  /** The plan in place of the one before; used by links and what-ifs. */
   replacePlan(plan: PlanState): void {
     this.plan = plan
     this.planChanged()
   }
 
-  private showTop(): void {
+  #showTop(): void {
     this.focusOn('h2')
     void this.updateComplete.then(() => {
       if (this.getBoundingClientRect().top < 0) this.scrollIntoView({ block: 'start' })
@@ -134,41 +114,12 @@ export class TallywattGuide extends TallywattElement {
   protected override body(): TemplateResult {
     const { words, step } = this
     if (step === 'pick') {
-      return html`${this.head(1, words.pickHeading, words.pickLead)} ${picker(this)} ${this.help()}
-        ${this.foot(undefined, 'when', words.nextSchedule)}`
+      return html`${head(words.pickHeading, words.pickLead, words.question(1, 3))} ${picker(this)} ${this.help()}
+        ${foot(this, 'when', words.nextSchedule)}`
     }
-    const screens = this.have('steps')
-    if (screens === undefined || !isLater(this) || this.have('list') === undefined) {
-      return html`<h2 tabindex="-1">${words.loading}</h2>`
-    }
-    const { later } = this
-    if (step === 'answer')
-      return html`${this.desk?.screen(this) ?? html`<h2 tabindex="-1">${later.asking}</h2>`} ${this.help()}`
-    const when = step === 'when'
-    return html`${when ? this.head(2, later.whenHeading, later.whenLead) : this.head(3, later.supplyHeading, later.supplyLead)}
-      ${when ? screens.schedule(this) : screens.supplyForm(this)} ${this.help()}
-      ${when ? this.foot('pick', 'supply', words.nextSupply) : this.foot('when', 'answer', words.showAnswer)}`
-  }
-
-  private head(number: number, heading: string, lead: string): TemplateResult {
-    return html`<div class="head" part="head"><p aria-current="step">${this.words.question(number, 3)}</p>
-      <h2 tabindex="-1">${heading}</h2><p>${lead}</p></div>`
-  }
-
-  private foot(back: Step | undefined, next: Step, text: string): TemplateResult {
-    const { words, formats, totals } = this
-    const empty = this.plan.loads.length === 0
-    return html`<div class="foot" part="foot">
-      ${back === undefined && !empty ? loadBar(this, false) : nothing}
-      <p class="row">${
-        empty
-          ? words.nothingYet
-          : html`<span class="sum">${words.together} <b>${formats.watts(totals.demand.runningW)}</b></span>
-              <span class="small quiet">${words.needed(formats.watts(totals.requiredW))}</span>`
-      }</p>
-      <div class="row">
-        ${back === undefined ? nothing : html`<button type="button" part="back" @click=${() => this.go(back)}>${words.back}</button>`}
-        <button type="button" class="go" part="next" aria-disabled=${empty} @click=${() => this.go(next)}>${text}</button>
-      </div></div>`
+    const steps = this.have('steps')
+    if (steps === undefined || !isLater(this)) return html`<h2 tabindex="-1">${words.loading}</h2>`
+    if (step !== 'answer') return steps.question(this, this, step)
+    return html`${this.#desk?.screen(this) ?? html`<h2 tabindex="-1">${words.loading}</h2>`} ${this.help()}`
   }
 }

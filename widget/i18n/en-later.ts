@@ -1,5 +1,47 @@
 /** English: everything after the first question, and the editor of a load's power. */
 export const later = {
+  startingShort: (watts: string) => `starting ${watts}`,
+  barText: (running: string, needed: string, starting: string | undefined) =>
+    `Load bar: ${running} together; an inverter of ${needed} or more carries it.` +
+    (starting === undefined ? '' : ` When things start, ${starting} for a moment.`),
+  keptFree: 'kept free',
+  // The list
+  removed: (name: string) => `${name} taken off your list.`,
+  changed: (watts: string) => `Together ${watts}.`,
+  yourList: 'Your list',
+  estimated: (watts: string) => `up to ${watts}, our estimate`,
+  stated: (watts: string) => `${watts}, as you said`,
+  unread: 'power not known',
+  fewer: (name: string) => `One ${name} less`,
+  more: (name: string) => `One more ${name}`,
+  power: 'Power',
+  powerOf: (name: string) => `Power of ${name}`,
+  remove: 'Remove',
+  removeOf: (name: string) => `Remove ${name}`,
+  nextSupply: 'Next: battery',
+  showAnswer: 'Show my answer',
+  back: 'Back',
+  categories: {
+    'hot-drinks': 'Hot drinks',
+    cooking: 'Cooking',
+    kitchen: 'Kitchen helpers',
+    refrigeration: 'Fridges and freezers',
+    'air-conditioning': 'Air conditioning',
+    'space-heating': 'Heating',
+    ventilation: 'Fans and air',
+    'personal-care': 'Personal care',
+    washing: 'Washing and drying',
+    cleaning: 'Cleaning',
+    computing: 'Computers',
+    communication: 'Phones and internet',
+    entertainment: 'TV, music and games',
+    lighting: 'Lights',
+    charging: 'Chargers',
+    'power-tools': 'Power tools',
+    pumps: 'Pumps',
+    trade: 'Stall and trade',
+    medical: 'Medical devices',
+  },
   // Power of one load
   howKnown: 'How do you know its power?',
   asTypical: (watts: string) => `I don’t: take ${watts}, the high side of usual`,
@@ -34,7 +76,7 @@ export const later = {
   ownName: 'What is it?',
   ownNameHint: 'Radio on the workbench',
   ownAdd: 'Add to my list',
-  ownFault: 'Give it a name and its power.',
+  missing: (field: string) => `Please fill in “${field}”.`,
   done: 'Done',
   // When
   whenHeading: 'When is each one on?',
@@ -96,6 +138,8 @@ export const later = {
   // The answer
   asking: 'Working it out …',
   answerHeading: 'Your answer',
+  batteryFails: 'This unit fits. Your battery does not.',
+  batteryDoes: (name: string, price: string) => `A battery that does: ${name}, ${price}.`,
   outcomes: {
     fits: 'This one fits',
     'fits-with-care': 'This one fits, with care',

@@ -1,9 +1,9 @@
 import { en, type Words } from './en.ts'
 import type { LaterWords } from './en-later.ts'
 
-/** A language's modules; each is fetched on its own, the later words only after the first question. */
+/** A language's module: the words of the first question, and how those of everything later are fetched. */
 export interface Language {
-  words(): Promise<Words>
+  readonly words: Words
   later(): Promise<LaterWords>
 }
 
@@ -11,38 +11,24 @@ export interface Language {
  * Languages by subtag, English apart: that one stands in the first bundle, since a failure must always have words.
  * Two pseudo-languages show a page in long words and from right to left.
  */
-export const LANGUAGES: Readonly<Record<string, Language>> = {
-  en: {
-    words: async () => en,
-    later: async () => (await import('./en-later.ts')).later,
-  },
-  'en-xa': {
-    words: async () => (await import('./pseudo.ts')).longWords,
-    later: async () => (await import('./pseudo.ts')).longLater,
-  },
-  'ar-xb': {
-    words: async () => (await import('./pseudo.ts')).mirroredWords,
-    later: async () => (await import('./pseudo.ts')).mirroredLater,
-  },
+export const LANGUAGES: Readonly<Record<string, () => Promise<Language>>> = {
+  en: async () => ({ words: en, later: async () => (await import('./en-later.ts')).later }),
+  de: () => import('./de.ts'),
+  es: () => import('./es.ts'),
+  fr: () => import('./fr.ts'),
+  'en-xa': async () => (await import('./pseudo.ts')).long,
+  'ar-xb': async () => (await import('./pseudo.ts')).mirrored,
 }
-
-/** Languages written from right to left. */
-const RIGHT_TO_LEFT = ['ar', 'fa', 'he', 'ur', 'ps', 'dv', 'yi']
 
 /**
  * The language of a locale, English where we have no other.
  *
  * @param locale - BCP 47 tag
- * @returns Its modules and the tag that the words are in
+ * @returns The tag of {@link LANGUAGES} that the words are in
  */
-export function languageOf(locale: string): { readonly tag: string; readonly language: Language } {
+export function languageOf(locale: string): string {
   const whole = locale.toLowerCase()
-  const first = whole.split('-', 1)[0] ?? ''
-  for (const tag of [whole, first, 'en']) {
-    const language = LANGUAGES[tag]
-    if (language !== undefined) return { tag, language }
-  }
-  throw new RangeError('English is missing')
+  return [whole, whole.replace(/-.*/, '')].find((tag) => Object.hasOwn(LANGUAGES, tag)) ?? 'en'
 }
 
 /**
@@ -52,5 +38,5 @@ export function languageOf(locale: string): { readonly tag: string; readonly lan
  * @returns True for Arabic, Hebrew and their like
  */
 export function isRightToLeft(tag: string): boolean {
-  return RIGHT_TO_LEFT.includes(tag.split('-', 1)[0] ?? '')
+  return /^(ar|fa|he|ur|ps|dv|yi)\b/.test(tag)
 }

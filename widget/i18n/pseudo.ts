@@ -1,5 +1,5 @@
 import { en } from './en.ts'
-import { later } from './en-later.ts'
+import type { Language } from './index.ts'
 
 /** Letters that look alike but prove that no text by-passes the catalogues. */
 const ACCENTED: Readonly<Record<string, string>> = { a: 'á', e: 'é', i: 'í', o: 'ö', u: 'ü', c: 'ç', n: 'ñ' }
@@ -12,7 +12,7 @@ function lengthened(text: string): string {
 }
 
 /** Marked as right-to-left text, so that marks and numbers fall where Arabic would put them. */
-function mirrored(text: string): string {
+function marked(text: string): string {
   return text === '' ? '' : `\u200f${text}\u200f`
 }
 
@@ -25,7 +25,16 @@ function translated<T>(value: T, write: (text: string) => string): T {
   return Object.fromEntries(entries) as T
 }
 
-export const longWords = translated(en, lengthened)
-export const longLater = translated(later, lengthened)
-export const mirroredWords = translated(en, mirrored)
-export const mirroredLater = translated(later, mirrored)
+const later = async () => (await import('./en-later.ts')).later
+
+/** English in long words. */
+export const long: Language = {
+  words: translated(en, lengthened),
+  later: async () => translated(await later(), lengthened),
+}
+
+/** English as if it were written from right to left. */
+export const mirrored: Language = {
+  words: translated(en, marked),
+  later: async () => translated(await later(), marked),
+}

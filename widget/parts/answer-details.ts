@@ -22,7 +22,7 @@ export function mine(view: LaterView, host: AnswerHost): TemplateResult {
     (group) => `${later.turnsGroup}: ${formats.list(group.map((id) => nameOf(view, id)))}`,
   )
   const line = (text: string, step: Step, label: string) =>
-    html`<li><span>${text}</span><button type="button" class="bare" aria-label=${label} @click=${() => host.go(step)}>${later.change}</button></li>`
+    html`<li><span>${text}</span><button class="bare" aria-label=${label} @click=${() => host.go(step)}>${later.change}</button></li>`
   return html`<section class="mine" part="answers"><h3>${later.answersHeading}</h3><ul>
     ${line(formats.list(things), 'pick', later.changePick)}
     ${line(turns.length > 0 ? turns.join('; ') : later.allTogether, 'when', later.changeWhen)}

@@ -1,4 +1,3 @@
-import { live } from 'lit/directives/live.js'
 import { html, nothing, type TemplateResult } from 'lit/html.js'
 import type { KitLine } from '../../shared/contract/answers.ts'
 import type { AnswerHost } from '../guide/answer-desk.ts'
@@ -37,7 +36,7 @@ function part(view: LaterView, host: AnswerHost, line: KitLine, place: number): 
   return html`<li>
     ${
       ticked
-        ? html`<label class="tick"><input type="checkbox" .checked=${live(host.taken.has(place))} aria-label=${later.kitTake(name)} @change=${() => host.take(place)} /></label>`
+        ? html`<label class="tick"><input type="checkbox" .checked=${host.taken.has(place)} aria-label=${later.kitTake(name)} @change=${() => host.take(place)} /></label>`
         : html`<span class="none"></span>`
     }
     <div>${line.url === undefined ? html`<b>${name}</b>` : html`<a href=${line.url}><b>${name}</b></a>`}${line.quantity > 1 ? ` × ${formats.number(line.quantity)}` : nothing}

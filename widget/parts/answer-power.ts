@@ -27,7 +27,14 @@ function lasting(view: LaterView, given: RuntimeAnswer): TemplateResult {
     ${findings(given.findings.filter(({ severity }) => severity !== 'note'))}`
 }
 
-function bankText({ later, formats }: LaterView, bank: NonNullable<SizingAnswer['bank']>): string {
+/**
+ * What battery the plan takes.
+ *
+ * @param view - What is drawn from
+ * @param bank - The service's answer
+ * @returns One sentence
+ */
+export function bankText({ later, formats }: LaterView, bank: NonNullable<SizingAnswer['bank']>): string {
   return later.bank(
     later.ampHoursOf(formats.number(bank.neededCapacityAh, 0)),
     later.kinds[bank.chemistry],

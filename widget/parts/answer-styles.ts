@@ -47,8 +47,8 @@ export const answerStyles = css`
   .working { overflow-x: auto }
   table { border-collapse: collapse; font-size: .875em; inline-size: 100% }
   th, td { text-align: start; vertical-align: top; padding: .4em .8em .4em 0; border-block-end: 1px solid var(--line); overflow-wrap: anywhere }
-  @container tallywatt (max-width: 20em) { .kit li { grid-template-columns: auto minmax(0, 1fr) } .kit .cost, .kit li > .small { grid-column: 2; text-align: start } .kit .total { grid-template-columns: minmax(0, 1fr) } }
-  @container tallywatt (min-width: 34em) { .unit { grid-template-columns: auto minmax(0, 1fr) } }
+  @container (max-width: 20em) { .kit li { grid-template-columns: auto minmax(0, 1fr) } .kit .cost, .kit li > .small { grid-column: 2; text-align: start } .kit .total { grid-template-columns: minmax(0, 1fr) } }
+  @container (min-width: 34em) { .unit { grid-template-columns: auto minmax(0, 1fr) } }
   @media (forced-colors: active) {
     .curve .trace, .curve .mark, .curve .end, .curve .hatch, .curve .line, .curve .grid { stroke: CanvasText }
     .curve .trace { stroke: Highlight } .curve text { fill: CanvasText; stroke: Canvas } .curve .end { fill: Canvas }

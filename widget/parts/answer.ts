@@ -1,13 +1,15 @@
 import { html, nothing, type TemplateResult } from 'lit/html.js'
 import type { FindingAnswer, SizingAnswer } from '../../shared/contract/answers.ts'
 import type { AnswerHost } from '../guide/answer-desk.ts'
+import type { LaterWords } from '../i18n/en-later.ts'
+import { kitSum } from '../kit-sum.ts'
 import type { LaterView } from '../view.ts'
 import { mine, remarks, units } from './answer-details.ts'
 import { kit } from './answer-kit.ts'
-import { circuit, runtime } from './answer-power.ts'
+import { bankText, circuit, runtime } from './answer-power.ts'
 import { type Sign, sign } from './drawings.ts'
 import { loadBar } from './load-bar.ts'
-import { unitDrawing } from './plates.ts'
+import { unitDrawing } from './unit-drawing.ts'
 import { whatIfs } from './what-ifs.ts'
 
 /**
@@ -23,7 +25,7 @@ export function answer(view: LaterView, host: AnswerHost): TemplateResult {
   const unit = given.recommended
   return html`
     ${host.changed ? changedNotice(view, host) : nothing}
-    ${verdict(later.outcomes[given.outcome], given.outcome)}
+    ${headline(view, given)} ${battery(view, given)}
     ${unit === null ? noUnit(view, given) : recommended(view, given)}
     ${
       unit === null
@@ -33,7 +35,7 @@ export function answer(view: LaterView, host: AnswerHost): TemplateResult {
     }
     ${doing(view, host)} ${unit === null ? whatIfs(view, host) : nothing} ${mine(view, host)} ${runtime(view, given)} ${circuit(view, given)}
     ${kit(view, host)} ${unit === null ? nothing : whatIfs(view, host)} ${units(view, given)} ${remarks(view, host)}
-    <div class="row doing"><button type="button" class="bare" @click=${() => host.startAgain()}>${later.startAgain}</button></div>`
+    <div class="row doing"><button class="bare" @click=${() => host.startAgain()}>${later.startAgain}</button></div>`
 }
 
 /**
@@ -47,9 +49,62 @@ export function verdict(word: string, outcome: Sign): TemplateResult {
   return html`<p class="verdict" part="verdict">${sign(outcome)} ${word}</p>`
 }
 
+/**
+ * What fails with the battery where the unit itself fits.
+ *
+ * @param answer - The answer
+ * @returns The gravest finding, or undefined
+ */
+export function batteryFault({ recommended, runtime }: SizingAnswer): FindingAnswer | undefined {
+  return recommended === null ? undefined : runtime?.findings.find(({ severity }) => severity === 'fail')
+}
+
+/**
+ * The answer in a few words.
+ *
+ * @param later - Words
+ * @param answer - The answer
+ * @returns One sentence, or two where the battery is what fails
+ */
+export function headlineText(later: LaterWords, answer: SizingAnswer): string {
+  return batteryFault(answer) === undefined ? later.outcomes[answer.outcome] : later.batteryFails
+}
+
+/**
+ * The same with its mark.
+ *
+ * @param view - What is drawn from
+ * @param answer - The answer
+ * @returns One line
+ */
+export function headline({ later }: LaterView, answer: SizingAnswer): TemplateResult {
+  const mark = batteryFault(answer) === undefined ? answer.outcome : 'none-fits'
+  return verdict(headlineText(later, answer), mark)
+}
+
+/**
+ * Why the battery does not do, and which would.
+ *
+ * @param view - What is drawn from
+ * @param answer - The answer
+ * @returns A notice, or nothing where the battery does or none is stated
+ */
+export function battery(view: LaterView, answer: SizingAnswer): TemplateResult {
+  const { later, formats, setup } = view
+  const fault = batteryFault(answer)
+  if (fault === undefined) return html``
+  const { bank } = answer
+  const line = answer.kit.find(({ role }) => role === 'battery')
+  const { name, price, quantity = 1 } = line ?? {}
+  const counted = `${quantity > 1 ? `${quantity} × ` : ''}${name}`
+  return html`<div class="notice" part="battery"><p>${fault.message}</p>
+    ${bank === null ? nothing : html`<p>${bankText(view, bank)}</p>`}
+    ${name === undefined || line === undefined || price === undefined ? nothing : html`<p><b>${later.batteryDoes(counted, formats.money(kitSum([line]), setup.shop.currency))}</b></p>`}</div>`
+}
+
 function changedNotice({ later }: LaterView, host: AnswerHost): TemplateResult {
   return html`<div class="notice"><p>${later.whatIfShown}</p>
-    <button type="button" @click=${() => host.undo()}>${sign('undo')} ${later.whatIfUndo}</button></div>`
+    <button @click=${() => host.undo()}>${sign('undo')} ${later.whatIfUndo}</button></div>`
 }
 
 function recommended(view: LaterView, given: SizingAnswer): TemplateResult {
@@ -135,9 +190,9 @@ function doing({ later }: LaterView, host: AnswerHost): TemplateResult {
   const unit = given.recommended
   const cart = given.kit.length > 0 || unit === null ? lines : [{ sku: unit.sku, quantity: 1 }]
   return html`<div class="row doing">
-      ${unit === null || host.withoutCart ? nothing : html`<button type="button" class="go" part="add-to-cart" @click=${() => host.addToCart(cart)}>${later.addToCart}</button>`}
-      <button type="button" part="copy-link" @click=${() => host.copyLink()}>${later.copyLink}</button>
-      <button type="button" part="print" @click=${() => host.print()}>${later.print}</button>
+      ${unit === null || host.withoutCart ? nothing : html`<button class="go" part="add-to-cart" @click=${() => host.addToCart(cart)}>${later.addToCart}</button>`}
+      <button part="copy-link" @click=${() => host.copyLink()}>${later.copyLink}</button>
+      <button part="print" @click=${() => host.print()}>${later.print}</button>
     </div>
     ${link === undefined ? nothing : html`<label class="link">${later.linkShown}<input id="link" type="text" readonly .value=${link} @focus=${(event: FocusEvent) => (event.target as HTMLInputElement).select()} /></label>`}`
 }

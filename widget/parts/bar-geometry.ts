@@ -1,4 +1,4 @@
-import type { Demand } from '../../core/loads/demand.ts'
+import type { AddedUp } from '../../core/loads/added-up.ts'
 
 /** One stretch of the load bar: a load, or a take-turns group as its largest load. Fractions of the width. */
 export interface BarSegment {
@@ -32,7 +32,7 @@ const MARGIN = 1.06
 
 /** What a bar shows. */
 export interface BarInput {
-  readonly demand: Demand
+  readonly demand: AddedUp
   readonly takeTurns: readonly (readonly string[])[]
   /** Continuous power that the loads need. [W] */
   readonly requiredW: number
@@ -73,7 +73,7 @@ export function barGeometry({ demand, takeTurns, requiredW, limitW }: BarInput):
 
 /** Each ungrouped load and each group once, in the order of the loads. */
 function stretchesOf(
-  { loads }: Demand,
+  { loads }: AddedUp,
   takeTurns: readonly (readonly string[])[],
 ): readonly { readonly ids: readonly string[]; readonly watts: number }[] {
   const drawn = new Set<readonly string[]>()

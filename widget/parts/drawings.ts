@@ -2,7 +2,7 @@ import { html, type TemplateResult } from 'lit/html.js'
 import type { ApplianceCategory } from '../../core/loads/vocabulary.ts'
 
 /**
- * Our own line drawings by appliance or category, each one path in a box of 32 by 32, drawn with one stroke weight.
+ * Our own line drawings by appliance, category or mark, each one path in a box of 32 by 32, drawn with one stroke weight.
  * The first screen's stand here; the others come with the list.
  */
 const PATHS = new Map<string, string>(
@@ -17,6 +17,8 @@ const PATHS = new Map<string, string>(
     entertainment: 'M4 6h24v16H4zM10 27h12M16 22v5',
     refrigeration: 'M9 4h14v23H9zM9 13h14M12 8v2M12 16v5M11 27v2M21 27v2',
     lighting: 'M12 5h8l5 12H7zM16 17v10M11 28h10M21 17v4',
+    search: 'M14 5a9 9 0 1 1 0 18a9 9 0 0 1 0-18M21 21l7 7',
+    open: 'M8 12l8 8 8-8',
     'personal-care': 'M5 8l4-1h10a6 6 0 0 1 0 12H9l-4-1zM14 19l1 9h4l-1-9M19 13h.01',
   }),
 )
@@ -33,21 +35,17 @@ export function addDrawings(paths: Readonly<Record<string, string>>): void {
 /** A plug: stands for anything that has no drawing of its own. */
 const PLUG_PATH = 'M11 3v7M21 3v7M8 10h16v4a8 8 0 0 1-16 0zM16 22v7'
 
-/** Marks that stand beside a word, never alone. */
-const SIGN_PATHS = {
-  fits: 'M16 4a12 12 0 1 1 0 24a12 12 0 0 1 0-24M10 16l4 5 8-9',
-  'fits-with-care': 'M16 4l13 24H3zM16 13v7M16 24h.01',
-  'none-fits': 'M16 4a12 12 0 1 1 0 24a12 12 0 0 1 0-24M11 11l10 10M21 11L11 21',
-  'not-advised': 'M16 4a12 12 0 1 1 0 24a12 12 0 0 1 0-24M9 16h14',
-  search: 'M14 5a9 9 0 1 1 0 18a9 9 0 0 1 0-18M21 21l7 7',
-  plus: 'M16 7v18M7 16h18',
-  minus: 'M7 16h18',
-  open: 'M8 12l8 8 8-8',
-  undo: 'M12 8l-6 6 6 6M6 14h13a6 6 0 0 1 0 12h-5',
-} as const
-
-/** Name of a mark. */
-export type Sign = keyof typeof SIGN_PATHS
+/** A mark that stands beside a word, never alone. */
+export type Sign =
+  | 'search'
+  | 'open'
+  | 'plus'
+  | 'minus'
+  | 'undo'
+  | 'fits'
+  | 'fits-with-care'
+  | 'none-fits'
+  | 'not-advised'
 
 function drawn(path: string, name: string): TemplateResult {
   return html`<svg class=${name} viewBox="0 0 32 32" aria-hidden="true"><path d=${path} /></svg>`
@@ -83,5 +81,5 @@ export function categoryDrawing(category: ApplianceCategory): TemplateResult {
  * @returns Decorative SVG
  */
 export function sign(name: Sign): TemplateResult {
-  return drawn(SIGN_PATHS[name], 'sign')
+  return drawn(PATHS.get(name) ?? '', 'sign')
 }

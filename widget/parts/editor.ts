@@ -1,10 +1,10 @@
-import { live } from 'lit/directives/live.js'
 import { html, nothing, type TemplateResult } from 'lit/html.js'
 import { rateLoad } from '../../core/loads/rate-load.ts'
 import type { Rating } from '../../core/loads/rating.ts'
 import type { SetupAppliance } from '../../shared/contract/setup.ts'
 import { parseNumber } from '../formats.ts'
 import { LIMITS } from '../limits.ts'
+import { planAfter } from '../plan-state.ts'
 import type { LaterView } from '../view.ts'
 import { nameOf } from './load-bar.ts'
 import { plateDrawing, twoWattsDrawing } from './plates.ts'
@@ -17,6 +17,8 @@ type Way = (typeof WAYS)[number]
 interface Typed {
   readonly rating?: Rating
   readonly fault?: string
+  /** What stands in each field before anything is typed, by name. */
+  readonly texts?: Readonly<Record<string, string>>
 }
 
 /**
@@ -36,25 +38,27 @@ export function editor(view: LaterView, id: string): TemplateResult {
       (one !== 'cooking' || listed?.ratedByCookingPower) && (one !== 'typical' || listed !== undefined),
   )
   const typed = typedRating(view, way, load?.rating, listed)
+  const tellName: Told = (_, text) => {
+    ui.draft.name = text
+  }
+  const tell: Told = (name, text) => type(view, id, name, text, listed)
   return html`<div class="editor" part="editor">
-    ${id === 'own' ? field(view, 'name', later.ownName, later.ownNameHint) : nothing}
+    ${id === 'own' ? field(view, { name: 'name', label: later.ownName, hint: later.ownNameHint, tell: tellName }) : nothing}
     <fieldset>
       <legend>${later.howKnown}</legend>
       ${ways.map(
-        (one) => html`<label class="pick"><input type="radio" name="way" .checked=${live(one === way)}
+        (one) => html`<label class="pick"><input type="radio" name="way" .checked=${one === way}
           @change=${() => choose(view, id, one, listed)} /><span>${wayText(view, one, listed)}</span></label>`,
       )}
     </fieldset>
     ${listed?.ratedByCookingPower ? twoWatts(view) : way === 'plate' ? plateWhere(view) : nothing}
-    ${fields(view, way, load?.rating, (name, text) => type(view, id, name, text, listed))}
-    ${typed.fault === undefined ? nothing : html`<p class="fault" id="power-fault">${typed.fault}</p>`}
-    ${ui.draft.tried === undefined || typed.fault !== undefined ? nothing : html`<p class="fault">${later.ownFault}</p>`}
+    ${fields(view, way, typed, tell)}
     ${typed.rating === undefined || way === 'watts' ? nothing : readAs(view, typed.rating, listed)}
     <div class="row">
       ${
         id === 'own'
-          ? html`<button type="button" class="go" @click=${() => addOwn(view, typed)}>${later.ownAdd}</button>`
-          : html`<button type="button" @click=${() => close(view, id)}>${later.done}</button>`
+          ? html`<button class="go" @click=${() => addOwn(view, typed)}>${later.ownAdd}</button>`
+          : html`<button @click=${() => close(view, id)}>${later.done}</button>`
       }
     </div>
   </div>`
@@ -96,35 +100,46 @@ function plateWhere({ later }: LaterView): TemplateResult {
 
 type Told = (name: string, text: string) => void
 
-function fields(view: LaterView, way: Way, rating: Rating | undefined, tell: Told): TemplateResult {
+function fields(view: LaterView, way: Way, { texts, fault }: Typed, tell: Told): TemplateResult {
   const { later } = view
+  const one = (name: string, label: string, hint?: string) =>
+    field(view, { name, label, hint, tell, text: texts?.[name], fault: name === 'plate' ? fault : undefined })
   if (way === 'typical') return html``
-  if (way === 'plate') return field(view, 'plate', later.plateLabel, later.plateHint, tell, rating)
+  if (way === 'plate') return one('plate', later.plateLabel, later.plateHint)
   if (way === 'volts-amps') {
-    return html`<div class="pair">${field(view, 'volts', later.voltsLabel, '', tell, rating)}
-      ${field(view, 'amps', later.ampsLabel, '', tell, rating)}</div>`
+    return html`<div class="pair">${one('volts', later.voltsLabel)} ${one('amps', later.ampsLabel)}</div>`
   }
-  return field(view, 'watts', way === 'cooking' ? later.cookingLabel : later.wattsLabel, '', tell, rating)
+  return one('watts', way === 'cooking' ? later.cookingLabel : later.wattsLabel)
 }
 
-function field(
-  view: LaterView,
-  name: string,
-  label: string,
-  hint: string,
-  tell: Told = (key, text) => {
-    view.ui.draft[key] = text
-  },
-  rating?: Rating,
-): TemplateResult {
-  const value = view.ui.draft[name] ?? storedText(view, name, rating)
-  const faulty = name !== 'name' && value !== '' && faultOf(view, name, value) !== undefined
+interface Field {
+  readonly name: string
+  readonly label: string
+  readonly hint?: string | undefined
+  /** What stands in it before anything is typed. */
+  readonly text?: string | undefined
+  /** What is wrong with a text that only the reader of plates can judge. */
+  readonly fault?: string | undefined
+  readonly tell: Told
+}
+
+/** One field with its fault below it: named, tied to it, and shown only once it was typed in or asked for. */
+function field(view: LaterView, { name, label, hint, text = '', fault: known, tell }: Field): TemplateResult {
+  const { ui, later } = view
+  const value = ui.draft[name] ?? text
+  const missing = value.trim() === '' && ui.draft.tried !== undefined
+  const fault = missing
+    ? later.missing(label)
+    : value === ''
+      ? undefined
+      : (known ?? faultOf(view, name, value))
   return html`<label class="field"><b>${label}</b>
-    <input type="text" name=${name} .value=${live(value)} inputmode=${name === 'plate' || name === 'name' ? 'text' : 'decimal'}
+    <input type="text" name=${name} .value=${value} inputmode=${name === 'plate' || name === 'name' ? 'text' : 'decimal'}
       maxlength=${name === 'name' ? LIMITS.nameCharacters : LIMITS.labelCharacters} autocomplete="off"
-      aria-invalid=${faulty} aria-describedby=${faulty ? 'power-fault' : nothing}
+      aria-invalid=${fault !== undefined} aria-describedby=${fault === undefined ? nothing : `${name}-fault`}
       @input=${(event: InputEvent) => tell(name, (event.target as HTMLInputElement).value)} />
-    ${hint === '' ? nothing : html`<span class="quiet small">${hint}</span>`}</label>`
+    ${hint && html`<span class="quiet small">${hint}</span>`}</label>
+    ${fault && html`<p class="fault" id="${name}-fault">${fault}</p>`}`
 }
 
 function storedText({ formats }: LaterView, name: string, rating: Rating | undefined): string {
@@ -141,7 +156,7 @@ function boundsOf(name: string): { low: number; high: number } {
 }
 
 function faultOf({ formats, later }: LaterView, name: string, text: string): string | undefined {
-  if (name === 'plate') return undefined
+  if (name === 'plate' || name === 'name') return undefined
   const { low, high } = boundsOf(name)
   const value = parseNumber(text, formats.locale)
   if (value !== undefined && value >= low && value <= high) return undefined
@@ -155,19 +170,21 @@ function typedRating(
   stored: Rating | undefined,
   listed: SetupAppliance | undefined,
 ): Typed {
-  const text = (name: string) => (view.ui.draft[name] ?? storedText(view, name, stored)).trim()
   if (way === 'typical') return {}
-  if (way === 'plate') return plateRating(view, text('plate'), listed)
-  const names = way === 'volts-amps' ? ['volts', 'amps'] : ['watts']
-  const fault = names
-    .filter((name) => text(name) !== '')
-    .flatMap((name) => faultOf(view, name, text(name)) ?? [])[0]
-  if (fault !== undefined) return { fault }
-  const [first, second] = names.map((name) => parseNumber(text(name), view.formats.locale))
-  if (first === undefined) return {}
-  if (way === 'cooking') return { rating: { basis: 'cooking-watts', watts: first } }
-  if (way === 'watts') return { rating: { basis: 'input-watts', watts: first } }
-  return second === undefined ? {} : { rating: { basis: 'volts-amps', volts: first, amps: second } }
+  const names = way === 'plate' ? ['plate'] : way === 'volts-amps' ? ['volts', 'amps'] : ['watts']
+  const texts = Object.fromEntries(names.map((name) => [name, storedText(view, name, stored)]))
+  const typed = names.map((name) => (view.ui.draft[name] ?? texts[name] ?? '').trim())
+  if (way === 'plate') return { texts, ...plateRating(view, typed[0] ?? '', listed) }
+  const fault = names.flatMap((name, place) => {
+    const text = typed[place] ?? ''
+    return text === '' ? [] : (faultOf(view, name, text) ?? [])
+  })[0]
+  if (fault !== undefined) return { texts, fault }
+  const [first, second] = typed.map((text) => parseNumber(text, view.formats.locale))
+  if (first === undefined || (way === 'volts-amps' && second === undefined)) return { texts }
+  if (way === 'cooking') return { texts, rating: { basis: 'cooking-watts', watts: first } }
+  if (second === undefined) return { texts, rating: { basis: 'input-watts', watts: first } }
+  return { texts, rating: { basis: 'volts-amps', volts: first, amps: second } }
 }
 
 function plateRating(view: LaterView, text: string, listed: SetupAppliance | undefined): Typed {
@@ -180,7 +197,7 @@ function plateRating(view: LaterView, text: string, listed: SetupAppliance | und
 
 function readAs(view: LaterView, rating: Rating, listed: SetupAppliance | undefined): TemplateResult {
   const power = rateLoad({ rating, appliance: listed, mainsV: view.setup.shop.mainsV })
-  return power.ok ? html`<p class="read">${view.later.readAs(view.formats.watts(power.inputW))}</p>` : html``
+  return power.ok ? html`<p class="read">${view.later.readAs(view.watts(power.inputW))}</p>` : html``
 }
 
 function choose(view: LaterView, id: string, way: Way, listed: SetupAppliance | undefined): void {
@@ -213,21 +230,22 @@ function settle(view: LaterView, id: string, listed: SetupAppliance | undefined)
 }
 
 function change(view: LaterView, id: string, rating: Rating | undefined): void {
-  view.act({ do: 'set-rating', id, rating }, (totals) =>
-    view.words.changed(view.formats.watts(totals.demand.runningW)),
+  view.act(planAfter(view.plan, { do: 'set-rating', id, rating }), (totals) =>
+    view.later.changed(view.watts(totals.demand.runningW)),
   )
 }
 
 function addOwn(view: LaterView, { rating, fault }: Typed): void {
   const name = (view.ui.draft.name ?? '').trim()
   if (name === '' || rating === undefined) {
-    view.say(fault ?? view.later.ownFault)
     view.ui.draft.tried = 'yes'
-    view.redraw()
+    const { later } = view
+    view.say(name === '' ? later.missing(later.ownName) : (fault ?? later.missing(later.plateLabel)))
+    view.focusOn('.editor [aria-invalid=true]')
     return
   }
-  view.act({ do: 'add-own', name, rating }, (totals) =>
-    view.words.added(name, view.formats.watts(totals.demand.runningW)),
+  view.act(planAfter(view.plan, { do: 'add-own', name, rating }), (totals) =>
+    view.words.added(name, view.watts(totals.demand.runningW)),
   )
   view.ui.editing = undefined
   view.ui.draft = {}

@@ -43,7 +43,7 @@ export const laterStyles = css`
   .unit-field input { inline-size: 6em }
   .ask .plates { display: block; margin-block: .4em }
   .ask label > select { display: block; inline-size: auto; max-inline-size: 100% }
-  @container tallywatt (max-width: 26em) { .options { display: grid; grid-template-columns: minmax(0, 1fr) } .options .unit-field { padding-inline-start: 2.6em } }
-  @container tallywatt (max-width: 15em) { .options .pick, .unit-field { flex-wrap: wrap } .unit-field input { inline-size: 4em } }
+  @container (max-width: 26em) { .options { display: grid; grid-template-columns: minmax(0, 1fr) } .options .unit-field { padding-inline-start: 2.6em } }
+  @container (max-width: 15em) { .options .pick, .unit-field { flex-wrap: wrap } .unit-field input { inline-size: 4em } }
   @media (forced-colors: active) { .options .pick:has(:checked) { outline: 2px solid Highlight } }
 `

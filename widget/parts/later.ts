@@ -1,9 +1,32 @@
+import { html, type TemplateResult } from 'lit/html.js'
+import type { TallywattGuide } from '../guide/guide.ts'
+import type { LaterView } from '../view.ts'
+import { foot, head } from './frame.ts'
 import { laterStyles } from './later-styles.ts'
-import { listStyles } from './list-styles.ts'
+import { schedule } from './schedule.ts'
+import { supplyForm } from './supply-form.ts'
 
 export { editor } from './editor.ts'
-export { schedule } from './schedule.ts'
-export { supplyForm } from './supply-form.ts'
 
 /** Sheets that come with these screens. */
-export const styles = [listStyles, laterStyles]
+export const styles = [laterStyles]
+
+/**
+ * The second or the third question.
+ *
+ * @param guide - Whose question
+ * @param view - The same, its words here
+ * @param step - Which
+ * @returns The screen
+ */
+export function question(guide: TallywattGuide, view: LaterView, step: 'when' | 'supply'): TemplateResult {
+  const { words, later } = view
+  const back = (to: 'pick' | 'when') =>
+    html`<button part="back" @click=${() => guide.go(to)}>${later.back}</button>`
+  if (step === 'when') {
+    return html`${head(later.whenHeading, later.whenLead, words.question(2, 3))} ${schedule(view)} ${guide.help()}
+      ${foot(guide, 'supply', later.nextSupply, back('pick'))}`
+  }
+  return html`${head(later.supplyHeading, later.supplyLead, words.question(3, 3))} ${supplyForm(view)} ${guide.help()}
+    ${foot(guide, 'answer', later.showAnswer, back('when'))}`
+}

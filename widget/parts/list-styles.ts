@@ -2,6 +2,8 @@ import { css } from '../sheet.ts'
 
 /** The list of what has been picked, and the kinds to browse. */
 export const listStyles = css`
+  h3 { font-size: 1.15em }
+  .bare { border-color: transparent; background: none; padding-inline: .25em; text-decoration: underline; text-underline-offset: .2em }
   .kinds-list button {
     display: flex; flex-wrap: wrap; gap: .8em; align-items: center; min-block-size: 48px; padding: .3em .8em;
     border: 0; border-block-start: 1px solid var(--line); border-radius: 0; inline-size: 100%; background: none;
@@ -21,7 +23,7 @@ export const listStyles = css`
   .stepper { display: inline-flex; align-items: center }
   .stepper button { inline-size: 44px; padding: 0; display: grid; place-items: center }
   .stepper .many { min-inline-size: 1.9em; text-align: center; font-weight: 600 }
-  @container tallywatt (min-width: 36em) {
+  @container (min-width: 36em) {
     .thing { grid-template-columns: auto minmax(0, 1fr) auto }
     .thing .tools { min-inline-size: 0; grid-column: auto }
   }

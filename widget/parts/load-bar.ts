@@ -1,5 +1,5 @@
 import { html, nothing, svg, type TemplateResult } from 'lit/html.js'
-import type { View } from '../view.ts'
+import type { LaterView, View } from '../view.ts'
 import { type BarGeometry, type BarSegment, barGeometry, letterOf } from './bar-geometry.ts'
 
 /** A unit whose limit the bar shows. */
@@ -24,14 +24,14 @@ const percent = (fraction: number) => `${Math.round(fraction * 1e5) / 1e3}%`
  * @param limit - The unit's limit, where there is a unit
  * @returns One picture with its text
  */
-export function loadBar(view: View, full: boolean, limit?: BarLimit): TemplateResult {
+export function loadBar(view: LaterView, full: boolean, limit?: BarLimit): TemplateResult {
   const { demand, requiredW } = view.totals
   const bar = barGeometry({ demand, takeTurns: view.plan.takeTurns, requiredW, limitW: limit?.watts })
   const frame = full ? FULL : COMPACT
   const id = full ? 'hatch-full' : 'hatch-foot'
-  const { watts } = view.formats
+  const watts = (value: number) => view.watts(value)
   const starting = bar.startingX === null ? undefined : watts(demand.startingW)
-  const text = view.words.barText(watts(demand.runningW), watts(requiredW), starting)
+  const text = view.later.barText(watts(demand.runningW), watts(requiredW), starting)
   return html`<svg class="bar" part="load-bar" width="100%" height=${frame.height} role="img" aria-label=${text}>
     <defs>
       <pattern id=${id} width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
@@ -75,7 +75,12 @@ function left(view: View, x: number, width = 0): string {
   return percent(view.rtl ? 1 - x - width : x)
 }
 
-function stretch(view: View, { ids, x, width }: BarSegment, frame: Frame, full: boolean): TemplateResult {
+function stretch(
+  view: LaterView,
+  { ids, x, width }: BarSegment,
+  frame: Frame,
+  full: boolean,
+): TemplateResult {
   const places = ids.map((id) => view.plan.loads.findIndex((load) => load.id === id))
   const letters = places.map(letterOf).join('/')
   const strong = (places[0] ?? 0) % 2 === 0
@@ -103,25 +108,28 @@ export function nameOf(view: View, id: string): string {
   return load?.name ?? listed?.name ?? ''
 }
 
-function headroom(view: View, { headroom: free }: BarGeometry, frame: Frame, id: string) {
+function headroom(view: LaterView, { headroom: free }: BarGeometry, frame: Frame, id: string) {
   if (free === null) return nothing
-  return svg`<rect x=${left(view, free.x, free.width)} y=${frame.top} width=${percent(free.width)} height=${frame.bar} fill="url(#${id})" />`
+  const { x, width } = free
+  const label = frame === FULL && fits(view.later.keptFree, width * view.widthEm) ? view.later.keptFree : ''
+  return svg`<rect x=${left(view, x, width)} y=${frame.top} width=${percent(width)} height=${frame.bar} fill="url(#${id})" />
+    <text class="tell" x=${left(view, x + width / 2)} y=${frame.middle} dy=".35em" text-anchor="middle">${label}</text>`
 }
 
-function startMark(view: View, { startingX, runningX }: BarGeometry, frame: Frame, full: boolean) {
+function startMark(view: LaterView, { startingX, runningX }: BarGeometry, frame: Frame, full: boolean) {
   if (startingX === null) return nothing
   const end = left(view, startingX)
-  const label = view.words.startingShort(view.formats.watts(view.totals.demand.startingW))
+  const label = view.later.startingShort(view.watts(view.totals.demand.startingW))
   return svg`<line class="mark" x1=${left(view, runningX)} x2=${end} y1=${frame.mark} y2=${frame.mark} />
     <line class="mark" x1=${end} x2=${end} y1=${frame.mark} y2=${frame.foot} />
     ${full ? tell(view, startingX, '1.2em', label) : nothing}`
 }
 
 /** Where the limit or the need is: a line through the bar with its words below. */
-function edge(view: View, bar: BarGeometry, frame: Frame, limit: BarLimit | undefined) {
+function edge(view: LaterView, bar: BarGeometry, frame: Frame, limit: BarLimit | undefined) {
   const x = bar.limitX ?? view.totals.requiredW / bar.scaleW
   if (view.plan.loads.length === 0) return nothing
-  const label = limit?.label ?? view.words.needed(view.formats.watts(view.totals.requiredW))
+  const label = limit?.label ?? view.words.needed(view.watts(view.totals.requiredW))
   const at = left(view, x)
   return svg`<line class=${limit === undefined ? 'need' : 'limit'} x1=${at} x2=${at} y1=${frame.top} y2="5.5em" />
     ${tell(view, x, '6.8em', label)}`

@@ -1,5 +1,12 @@
-/** The other categories and the commonest appliances that look unlike theirs; see drawings.ts. */
+/** The later marks, the other categories and the commonest appliances that look unlike theirs; see drawings.ts. */
 export const MORE_PATHS: Readonly<Record<string, string>> = {
+  fits: 'M16 4a12 12 0 1 1 0 24a12 12 0 0 1 0-24M10 16l4 5 8-9',
+  'fits-with-care': 'M16 4l13 24H3zM16 13v7M16 24h.01',
+  'none-fits': 'M16 4a12 12 0 1 1 0 24a12 12 0 0 1 0-24M11 11l10 10M21 11L11 21',
+  'not-advised': 'M16 4a12 12 0 1 1 0 24a12 12 0 0 1 0-24M9 16h14',
+  plus: 'M16 7v18M7 16h18',
+  minus: 'M7 16h18',
+  undo: 'M12 8l-6 6 6 6M6 14h13a6 6 0 0 1 0 12h-5',
   cooking: 'M6 13h20v10a3 3 0 0 1-3 3H9a3 3 0 0 1-3-3zM2 16h4M26 16h4M8 13c0-5 16-5 16 0M16 9V6',
   kitchen: 'M10 4h13l-2 14h-9zM12 18h9l2 9H10zM15 23h3M22 8h4v6h-5',
   'air-conditioning': 'M4 7h24v10H4zM8 13h16M9 20c0 3-2 3-2 6M16 20v6M23 20c0 3 2 3 2 6',

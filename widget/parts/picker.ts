@@ -1,8 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit/html.js'
 import type { ListedAppliance } from '../../core/loads/listed-appliance.ts'
-import { LIMITS } from '../limits.ts'
+import { withAppliance } from '../plan.ts'
 import { search } from '../search.ts'
-import { appliancesOf } from '../totals.ts'
 import type { View } from '../view.ts'
 import { applianceDrawing, sign } from './drawings.ts'
 
@@ -27,14 +26,13 @@ const OFTEN = [
  */
 export function picker(view: View): TemplateResult {
   const { words, ui, setup } = view
-  const byId = appliancesOf(setup)
-  const often = OFTEN.flatMap((id) => byId.get(id) ?? [])
+  const often = OFTEN.flatMap((id) => setup.appliances.find((one) => one.id === id) ?? [])
   return html`${searchBox(view)}
     <p class="label" id="often">${words.often}</p>
     <ul class="tiles" aria-labelledby="often">${often.map((appliance) => html`<li>${tile(view, appliance)}</li>`)}</ul>
     <div class="row also">
-      <button type="button" aria-expanded=${ui.browsing} @click=${() => browse(view)}>${words.browse} ${sign('open')}</button>
-      <button type="button" aria-expanded=${ui.editing === 'own'} data-own @click=${() => edit(view, 'own')}>${words.somethingElse}</button>
+      <button aria-expanded=${ui.browsing} @click=${() => browse(view)}>${words.browse} ${sign('open')}</button>
+      <button aria-expanded=${ui.editing === 'own'} data-own @click=${() => edit(view, 'own')}>${words.somethingElse}</button>
     </div>
     ${view.have('list')?.list(view)}`
 }
@@ -58,7 +56,7 @@ function searchBox(view: View): TemplateResult {
 function hit(view: View, appliance: ListedAppliance, index: number): TemplateResult {
   return html`<li id="hit-${index}" role="option" aria-selected=${index === view.ui.hit} @click=${() => take(view, appliance)}>
     ${applianceDrawing(appliance)}<span class="name">${appliance.name}</span>
-    <span class="quiet small">${view.formats.watts(appliance.sizingW)}</span>
+    <span class="quiet small">${view.watts(appliance.sizingW)}</span>
   </li>`
 }
 
@@ -88,6 +86,10 @@ function pressed(view: View, event: KeyboardEvent, hits: readonly ListedApplianc
   event.preventDefault()
   event.stopPropagation()
   view.redraw()
+  const list = (event.target as HTMLElement).parentElement?.nextElementSibling
+  requestAnimationFrame(() =>
+    list?.querySelector('[aria-selected=true]')?.scrollIntoView({ block: 'nearest' }),
+  )
 }
 
 function take(view: View, appliance: ListedAppliance): void {
@@ -104,20 +106,17 @@ function take(view: View, appliance: ListedAppliance): void {
  * @param appliance - The thing
  */
 export function add(view: View, { id, name }: ListedAppliance): void {
-  const { words, formats, plan } = view
-  const known = plan.loads.some((load) => load.appliance === id && load.rating === undefined)
-  if (!known && plan.loads.length >= LIMITS.loads) view.say(words.listFull)
-  else
-    view.act({ do: 'add', appliance: id }, (totals) =>
-      words.added(name, formats.watts(totals.demand.runningW)),
-    )
+  const { words, plan } = view
+  const after = withAppliance(plan, id)
+  if (after === plan) view.say(words.listFull)
+  else view.act(after, ({ demand }) => words.added(name, view.watts(demand.runningW)))
 }
 
 function tile(view: View, appliance: ListedAppliance): TemplateResult {
   const count = countOf(view, appliance.id)
   const { words } = view
   const label = count === 0 ? words.add(appliance.name) : words.addAnother(appliance.name, count)
-  return html`<button type="button" class="tile ${count > 0 ? 'on' : ''}" aria-label=${label} @click=${() => add(view, appliance)}>
+  return html`<button class="tile ${count > 0 ? 'on' : ''}" aria-label=${label} @click=${() => add(view, appliance)}>
     ${applianceDrawing(appliance)}${appliance.name} ${count > 0 ? html`<span class="count">× ${count}</span>` : nothing}
   </button>`
 }

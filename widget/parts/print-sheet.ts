@@ -1,13 +1,14 @@
 import { html, render, type TemplateResult } from 'lit/html.js'
 import type { AnswerHost } from '../guide/answer-desk.ts'
 import { css } from '../sheet.ts'
-import { base, picking } from '../theme.ts'
+import { base } from '../theme.ts'
 import type { LaterView } from '../view.ts'
-import { findings, startingText, verdict } from './answer.ts'
+import { battery, findings, headline, startingText } from './answer.ts'
 import { assumed, cautions, mine } from './answer-details.ts'
 import { kit } from './answer-kit.ts'
 import { circuit, runtime } from './answer-power.ts'
 import { answerStyles } from './answer-styles.ts'
+import { barStyles } from './bar-styles.ts'
 import { loadBar } from './load-bar.ts'
 
 /** A page of A4 or Letter, ink on white. */
@@ -41,7 +42,7 @@ export function printSheet(view: LaterView, host: AnswerHost): void {
   inner.documentElement.lang = view.formats.locale
   // A sheet belongs to the document that made it, so the frame gets its own copies.
   const Sheet = (window as unknown as { CSSStyleSheet: typeof CSSStyleSheet }).CSSStyleSheet
-  inner.adoptedStyleSheets = [base, picking, answerStyles, sheet].map(({ text }) => {
+  inner.adoptedStyleSheets = [base, barStyles, answerStyles, sheet].map(({ text }) => {
     const copy = new Sheet()
     copy.replaceSync(text)
     return copy
@@ -57,7 +58,7 @@ function page(view: LaterView, host: AnswerHost): TemplateResult {
   const { answer } = host
   const unit = answer.recommended
   return html`<div class="base" dir=${view.rtl ? 'rtl' : 'ltr'}>
-    ${verdict(later.outcomes[answer.outcome], answer.outcome)}
+    ${headline(view, answer)} ${battery(view, answer)}
     <h2>${unit?.name ?? later.answerHeading}</h2>
     ${unit === null ? html`` : html`<p>${unit.sku} · ${formats.money(unit.price, unit.currency)} · ${later.continuous} ${formats.watts(unit.continuousW)} · ${later.peak} ${formats.watts(unit.surgeW)}</p>${findings(unit.findings.filter(({ severity }) => severity !== 'note'))}`}
     ${unit === null ? loadBar(view, true) : loadBar(view, true, { watts: unit.continuousW, label: later.limitLabel(formats.watts(unit.continuousW)) })}

@@ -1,6 +1,6 @@
-import { live } from 'lit/directives/live.js'
 import { html, nothing, type TemplateResult } from 'lit/html.js'
-import type { PlanLoad } from '../plan-state.ts'
+import type { PlanLoad } from '../plan.ts'
+import { planAfter } from '../plan-state.ts'
 import type { LaterView } from '../view.ts'
 import { applianceDrawing } from './drawings.ts'
 import { letterKey } from './list.ts'
@@ -42,14 +42,14 @@ function groupOf(view: LaterView, group: readonly string[], index: number): Temp
   const loads = view.plan.loads.filter(({ id }) => group.includes(id))
   return html`<section class="group" aria-label=${view.later.turnsGroup}>
     <div class="row"><h3>${view.later.turnsGroup}</h3>
-      <button type="button" class="bare" @click=${() => together(view, index)}>${view.later.turnsUndo}</button></div>
+      <button class="bare" @click=${() => together(view, index)}>${view.later.turnsUndo}</button></div>
     <ul class="things">${loads.map((load) => timed(view, load))}</ul>
   </section>`
 }
 
 function together(view: LaterView, group: number): void {
-  view.act({ do: 'run-together', group }, (totals) =>
-    view.words.changed(view.formats.watts(totals.demand.runningW)),
+  view.act(planAfter(view.plan, { do: 'run-together', group }), (totals) =>
+    view.later.changed(view.formats.watts(totals.demand.runningW)),
   )
   view.focusOn('[data-turns]')
 }
@@ -62,7 +62,7 @@ function timed(view: LaterView, load: PlanLoad): TemplateResult {
   return html`<li class="thing timed">
     ${
       choosing
-        ? html`<label class="tick"><input type="checkbox" .checked=${live(ui.turns?.includes(load.id) ?? false)}
+        ? html`<label class="tick"><input type="checkbox" .checked=${ui.turns?.includes(load.id) ?? false}
             aria-label=${later.turnsTick(name)} @change=${() => tick(view, load.id)} /></label>`
         : applianceDrawing(listed)
     }
@@ -87,7 +87,7 @@ function minutes(view: LaterView, load: PlanLoad, usual: number, name: string): 
   const set = (event: Event) => {
     const value = (event.target as HTMLSelectElement).value
     const minutesPerDay = value === '' ? undefined : Number(value)
-    view.act({ do: 'set-minutes', id: load.id, minutesPerDay }, (totals) =>
+    view.act(planAfter(view.plan, { do: 'set-minutes', id: load.id, minutesPerDay }), (totals) =>
       later.energyADay(energyText(view, totals.demand.energyWhPerDay)),
     )
   }
@@ -105,11 +105,11 @@ function turns(view: LaterView, free: readonly PlanLoad[]): TemplateResult {
   if (free.length < 2 && ui.turns === undefined) return html``
   if (ui.turns === undefined) {
     return html`<div class="row turns">${view.plan.takeTurns.length === 0 ? html`<p>${later.allTogether}</p>` : nothing}
-      <button type="button" data-turns @click=${() => begin(view)}>${later.someTurns}</button></div>`
+      <button data-turns @click=${() => begin(view)}>${later.someTurns}</button></div>`
   }
   return html`<div class="turns notice"><p tabindex="-1" data-lead>${later.turnsLead}</p>
-    <div class="row"><button type="button" class="go" @click=${() => make(view)}>${later.turnsMake}</button>
-    <button type="button" @click=${() => leave(view)}>${later.turnsCancel}</button></div></div>`
+    <div class="row"><button class="go" @click=${() => make(view)}>${later.turnsMake}</button>
+    <button @click=${() => leave(view)}>${later.turnsCancel}</button></div></div>`
 }
 
 function begin(view: LaterView): void {
@@ -139,7 +139,7 @@ function make(view: LaterView): void {
   }
   const names = view.formats.list(ids.map((id) => nameOf(view, id)))
   view.ui.turns = undefined
-  view.act({ do: 'take-turns', ids }, (totals) =>
+  view.act(planAfter(view.plan, { do: 'take-turns', ids }), (totals) =>
     view.later.turnsMade(names, view.formats.watts(totals.demand.runningW)),
   )
   view.focusOn('.group button')

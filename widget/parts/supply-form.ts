@@ -1,9 +1,9 @@
-import { live } from 'lit/directives/live.js'
 import { html, nothing, type TemplateResult } from 'lit/html.js'
 import type { BatteryChemistry, ConnectionKind } from '../../core/range/vocabulary.ts'
 import { METRES_PER_FOOT, parseNumber } from '../formats.ts'
 import { SUPPLY_BOUNDS } from '../limits.ts'
-import type { SupplyAnswers } from '../plan-state.ts'
+import type { SupplyAnswers } from '../plan.ts'
+import { planAfter } from '../plan-state.ts'
 import type { LaterView } from '../view.ts'
 import { connectionDrawing, distanceDrawing } from './plates.ts'
 
@@ -74,12 +74,16 @@ function choice(
       ${options.map(
         (
           option,
-        ) => html`<label class="pick"><input type="radio" name=${name} .checked=${live(view.plan.supply[name] === option.value)}
-            @change=${() => view.act({ do: 'supply', change: { [name]: option.value } })} />
+        ) => html`<label class="pick"><input type="radio" name=${name} .checked=${view.plan.supply[name] === option.value}
+            @change=${() => answer(view, { [name]: option.value })} />
           ${option.drawing ?? nothing}<span>${option.text}${option.hint === undefined ? nothing : html`<small class="quiet">${option.hint}</small>`}</span></label>`,
       )}
     </div>
   </fieldset>`
+}
+
+function answer(view: LaterView, change: Partial<SupplyAnswers>): void {
+  view.act(planAfter(view.plan, { do: 'supply', change }))
 }
 
 function capacity(view: LaterView): TemplateResult {
@@ -94,21 +98,21 @@ function capacity(view: LaterView): TemplateResult {
     ui.draft.capacity = typed
     const read = parseNumber(typed, formats.locale)
     const fine = read !== undefined && read >= low && read <= high
-    view.act({ do: 'supply', change: { capacityAh: fine ? read : null } })
+    answer(view, { capacityAh: fine ? read : null })
   }
   const unsure = () => {
     delete ui.draft.capacity
-    view.act({ do: 'supply', change: { capacityAh: null } })
+    answer(view, { capacityAh: null })
   }
   return html`<fieldset class="ask">
     <legend>${later.capacity}</legend>
     <p class="quiet small">${later.capacityHint}</p>
     <div class="options">
-      <label class="pick"><input type="radio" name="capacity" .checked=${live(known)} @change=${() => view.focusOn('#capacity')} /><span>${later.capacityKnown}</span></label>
+      <label class="pick"><input type="radio" name="capacity" .checked=${known} @change=${() => view.focusOn('#capacity')} /><span>${later.capacityKnown}</span></label>
       <span class="unit-field"><input id="capacity" type="text" inputmode="decimal" maxlength="8" autocomplete="off" aria-label="${later.capacity}, ${later.ampHours}"
-        aria-invalid=${faulty} aria-describedby=${faulty ? 'capacity-fault' : nothing} .value=${live(text)}
+        aria-invalid=${faulty} aria-describedby=${faulty ? 'capacity-fault' : nothing} .value=${text}
         @input=${(event: InputEvent) => type((event.target as HTMLInputElement).value)} /><span aria-hidden="true">${later.ampHours}</span></span>
-      <label class="pick"><input type="radio" name="capacity" .checked=${live(!known)} @change=${unsure} /><span>${later.notSure}</span></label>
+      <label class="pick"><input type="radio" name="capacity" .checked=${!known} @change=${unsure} /><span>${later.notSure}</span></label>
     </div>
     ${faulty ? html`<p class="fault" id="capacity-fault">${later.numberFault(later.capacity, formats.number(low), formats.number(high))}</p>` : nothing}
   </fieldset>`
@@ -122,7 +126,7 @@ function distance(view: LaterView): TemplateResult {
   if (oneWayLengthM !== null && !lengths.includes(oneWayLengthM)) lengths.push(oneWayLengthM)
   const set = (event: Event) => {
     const { value } = event.target as HTMLSelectElement
-    view.act({ do: 'supply', change: { oneWayLengthM: value === '' ? null : Number(value) } })
+    answer(view, { oneWayLengthM: value === '' ? null : Number(value) })
   }
   return html`<div class="ask">
     <label><b>${later.distance}</b> <span class="quiet small">${later.distanceHint}</span>

@@ -19,7 +19,7 @@ export function whatIfs(view: LaterView, host: AnswerHost): TemplateResult {
       ${
         tried === undefined
           ? html`<span class="quiet small">${later.whatIfUnchangeable}</span>`
-          : html`<button type="button" aria-label="${later.whatIfTry}: ${whatIf.message}" @click=${() => host.tryOut(tried)}>${later.whatIfTry}</button>`
+          : html`<button aria-label="${later.whatIfTry}: ${whatIf.message}" @click=${() => host.tryOut(tried)}>${later.whatIfTry}</button>`
       }</li>`
   })
   return html`${offers.length === 0 ? nothing : html`<section part="what-ifs"><h3>${recommended === null ? later.whatHelps : later.whatIfHeading}</h3><ul class="ifs">${offers}</ul></section>`}

@@ -21,6 +21,9 @@ const loads = fc.array(
     quantity: fc.integer({ min: 1, max: 20 }),
     minutesPerDay: fc.option(fc.integer({ min: 0, max: 1440 }), { nil: undefined }),
     rating: fc.option(ratings, { nil: undefined }),
+    start: fc.option(fc.record({ startingW: plain, durationS: fc.integer({ min: 1, max: 60 }) }), {
+      nil: undefined,
+    }),
   }),
   { minLength: 1, maxLength: 12 },
 )

@@ -44,6 +44,7 @@ export async function builtWidget(): Promise<string> {
 /** Starts everything that a widget test stands on; nothing is mocked. */
 export async function startRig(): Promise<Rig> {
   const outdir = await builtWidget()
+  const ownLit = await litOfThePage()
   const pages = new Map<string, { html: string; csp: string | undefined }>()
   const shopServer = await listening(
     createServer((request, response) => {
@@ -53,9 +54,12 @@ export async function startRig(): Promise<Rig> {
         response.setHeader('content-type', 'text/html; charset=utf-8')
         if (page.csp !== undefined) response.setHeader('content-security-policy', page.csp)
         response.end(page.html)
-      } else if (path.startsWith('/widget/') && path.endsWith('.js')) {
+      } else if (/^\/(widget|other-version)\/[\w.-]+\.js$/.test(path)) {
         response.setHeader('content-type', 'text/javascript; charset=utf-8')
-        response.end(readFileSync(join(outdir, path.slice('/widget/'.length))))
+        response.end(readFileSync(join(outdir, path.slice(path.lastIndexOf('/')))))
+      } else if (path === '/own-lit.js') {
+        response.setHeader('content-type', 'text/javascript; charset=utf-8')
+        response.end(ownLit)
       } else {
         response.statusCode = 404
         response.end()
@@ -82,6 +86,22 @@ export async function startRig(): Promise<Rig> {
       shopServer.close()
     },
   }
+}
+
+/** A script of a page that draws with a copy of Lit of its own. */
+async function litOfThePage(): Promise<string> {
+  const { outputFiles } = await build({
+    stdin: {
+      contents: `import { html, render } from 'lit/html.js'
+        const place = document.body.appendChild(document.createElement('div'))
+        render(html\`<p id="own">drawn by the page</p>\`, place)`,
+      resolveDir: root,
+    },
+    bundle: true,
+    format: 'esm',
+    write: false,
+  })
+  return outputFiles[0]?.text ?? ''
 }
 
 /** The service with both demo shops, whose answers the shop's origin may read. */

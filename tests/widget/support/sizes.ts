@@ -9,8 +9,10 @@ import { builtWidget } from './rig.ts'
 export interface Sizes {
   /** Each file by its name without hash. */
   readonly files: Readonly<Record<string, number>>
-  /** What is fetched until the first question is shown and answered: entry, elements and what they import. */
+  /** What it takes to show the first question, search, pick and see the total: entry, elements and their imports. */
   readonly firstQuestion: number
+  /** The same with the list, the load bar and the later words, which come once the shop is known. */
+  readonly withList: number
   /** Every module of one language but the reader of ratings. */
   readonly oneLanguage: number
   /** The reader of ratings, fetched once somebody states a power. */
@@ -31,14 +33,17 @@ export async function measureSizes(root: string): Promise<Sizes> {
   const graph = new Map(Object.entries(metafile.outputs).map(([path, output]) => [nameOf(path), output]))
   const size = (names: Iterable<string>) => [...names].reduce((sum, name) => sum + (bytes.get(name) ?? 0), 0)
   const elements = find(graph, 'tallywatt-elements')
+  const list = find(graph, 'tallywatt-list')
+  const words = find(graph, 'tallywatt-en-later')
   const ratings = find(graph, 'tallywatt-rate-load')
-  const pseudo = find(graph, 'tallywatt-pseudo')
+  const other = /^tallywatt-(pseudo|(?!en)[a-z]{2}(-later)?)-[A-Z0-9]{8}\.js$/
   const first = new Set(['tallywatt.js', ...reach(graph, elements)])
-  const language = [...graph.keys()].filter((name) => name !== ratings && name !== pseudo)
+  const language = [...graph.keys()].filter((name) => name !== ratings && !other.test(name))
   const files = [...bytes].map(([name, length]) => [stemOf(name, graph), length] as const)
   return {
     files: Object.fromEntries(files.sort(([a], [b]) => a.localeCompare(b))),
     firstQuestion: size(first),
+    withList: size(new Set([...first, ...reach(graph, list), words])),
     oneLanguage: size(language),
     ratings: bytes.get(ratings) ?? 0,
   }
