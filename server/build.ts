@@ -1,6 +1,11 @@
 import { rmSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
+import { clientBuild } from '../shared/client/build.ts'
+import { widgetBuild } from '../widget/build.ts'
+import { docsScriptBuild } from './pages/docs/script.ts'
+import { pageFilesBuild } from './pages/page-files.ts'
+import { staffBuild } from './pages/staff/staff-build.ts'
 
 const root = fileURLToPath(new URL('..', import.meta.url))
 
@@ -16,3 +21,8 @@ await build({
   packages: 'external',
   sourcemap: true,
 })
+await build(clientBuild(root))
+await build(docsScriptBuild(root))
+await build(pageFilesBuild(root))
+await build(widgetBuild(root))
+await build(staffBuild(root))
