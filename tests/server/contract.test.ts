@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import type { FastifyInstance } from 'fastify'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { FINDING_CODES } from '../../core/advice/findings.ts'
+import { FINDING_CODES } from '../../core/advice/finding-codes.ts'
 import { STEP_CODES } from '../../core/working.ts'
 import { openApiText } from '../../server/openapi/text.ts'
 import { sizingAnswerSchema } from '../../shared/contract/answers.ts'

@@ -309,6 +309,86 @@ describe('the recorder', () => {
     })
   })
 
+  it('equals brute force on random small ranges and requests', async () => {
+    const unitArb = fc.record({
+      continuousW: fc.integer({ min: 100, max: 3000 }),
+      waveform: fc.constantFrom('pure-sine' as const, 'modified-sine' as const),
+      inputNominalV: fc.constantFrom(12 as const, 24 as const),
+      inStock: fc.boolean(),
+    })
+    const requestArb = fc.record({
+      appliances: fc.array(
+        fc.constantFrom('laptop', 'fridge', 'toaster', 'electric-kettle', 'angle-grinder', undefined),
+        { minLength: 1, maxLength: 4 },
+      ),
+      nominalV: fc.constantFrom(undefined, 12 as const, 24 as const, 48 as const),
+    })
+    // ISO 3:1973, basic series R10, from memory.
+    const r10 = [1, 1.25, 1.6, 2, 2.5, 3.15, 4, 5, 6.3, 8]
+    const edges = [10, 100, 1000, 10_000].flatMap((decade) => r10.map((step) => Math.round(step * decade)))
+    const bucket = (watts: number) => edges.find((edge) => edge >= watts)
+    await fc.assert(
+      fc.asyncProperty(
+        fc.array(unitArb, { minLength: 1, maxLength: 5 }),
+        fc.array(requestArb, { minLength: 1, maxLength: 12 }),
+        async (units, requests) => {
+          const random = makeRange(
+            units.map((unit, index) =>
+              makeInverter({ sku: `U${index}`, ...unit, cutOffV: 0.875 * unit.inputNominalV }),
+            ),
+          )
+          const store = fakeStore()
+          const counting = recorderOn(store)
+          const expected: string[] = []
+          for (const { appliances, nominalV } of requests) {
+            const planned = planFor(random, {
+              loads: appliances.map((appliance, index) =>
+                appliance === undefined
+                  ? { id: `${index}`, rating: { basis: 'input-watts', watts: 2500 } }
+                  : { id: `${index}`, appliance },
+              ),
+              supply: nominalV === undefined ? undefined : { nominalV },
+              preferences: { inStockOnly: true },
+            })
+            if (!planned.ok) throw new Error('the plan is faulty')
+            const { plan } = planned
+            const { choice, outcome } = sizeFor(random, plan)
+            counting.record(random, { call: 'sizing', plan, choice, outcome })
+            expected.push(`outcome sizing ${outcome}`, `voltage ${nominalV ?? 'not-stated'}`)
+            const names = [...new Set(appliances.map((appliance) => appliance ?? '*'))].sort()
+            expected.push(...names.map((name) => `appliance ${name}`))
+            if (names.length > 1) expected.push(`combination ${names.join(' ')}`)
+            const fitting = choice.verdicts.filter(({ fits }) => fits)
+            if (fitting.length > 0) {
+              const skus = fitting.slice(0, 4).map(({ inverter }) => inverter.unit.sku)
+              expected.push(`choice ${JSON.stringify(skus)}`)
+              continue
+            }
+            const { supply, requiredContinuousW } = plan.need
+            const judged = choice.verdicts
+              .filter(({ inverter }) => inverter.unit.inputNominalV === supply.nominalV)
+              .map(({ findings }) => findings.filter(({ severity }) => severity === 'fail'))
+            const fewest = Math.min(...judged.map((failing) => failing.length))
+            const nearest = judged.filter((failing) => failing.length === fewest).at(-1)
+            const codes = nearest?.map(({ code }) => code) ?? ['input-voltage-mismatch']
+            expected.push(...codes.map((code) => `code ${code}`))
+            const onlyStock = judged.some((failing) => failing.every(({ code }) => code === 'out-of-stock'))
+            const { runningVA, startingW, waveform } = plan.demand
+            const watts = bucket(Math.max(requiredContinuousW, runningVA))
+            expected.push(
+              `unmet ${supply.nominalV} ${watts} ${bucket(startingW)} ${waveform} ${onlyStock ? 'stock' : 'size'}`,
+            )
+          }
+          await counting.close()
+          const tally = new Map<string, number>()
+          for (const name of expected) tally.set(name, (tally.get(name) ?? 0) + 1)
+          expect(store.counts()).toEqual(tally)
+        },
+      ),
+      { numRuns: 60 },
+    )
+  }, 60_000)
+
   it('keeps what could not be written, counts on, and says so once', async () => {
     const store = fakeStore()
     const logged: string[] = []

@@ -1,5 +1,6 @@
 import * as fc from 'fast-check'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { buildApp } from '../../server/app.ts'
 import kingcup from '../../server/demo/kingcup.json' with { type: 'json' }
 import { keyRing } from '../../server/store/key-ring.ts'
 import { isWellFormedSecret, KEY_PREFIX, makeKeyId, makeSecret } from '../../server/store/key-secret.ts'
@@ -201,6 +202,47 @@ describe('a key in the wrong place', () => {
       }
     }
     expect((await get({ origin: 'http://localhost:8787' }, '/v1/shops/kingcup/setup')).statusCode).toBe(200)
+  })
+
+  it('comes in from a page of this very service, and from no other origin that looks like it', async () => {
+    const host = 'tallywatt.example:8787'
+    const ask = (origin: string) => get({ ...bearer(full), host, origin })
+    expect((await ask(`http://${host}`)).statusCode).toBe(200)
+    const others = [
+      `https://${host}`,
+      'http://tallywatt.example',
+      'http://tallywatt.example:8788',
+      `http://evil.${host}`,
+      `http://${host}.evil.example`,
+      `http://${host}/`,
+      'http://TALLYWATT.example:8787',
+      'null',
+      '',
+    ]
+    for (const origin of others) {
+      const response = await ask(origin)
+      expect([response.statusCode, response.json().code], origin).toEqual([403, 'key-in-browser'])
+    }
+  })
+
+  it('comes in at the address that the service is told to be reached at, behind a proxy', async () => {
+    const { store, live } = service
+    const app = await buildApp({
+      ranges: live.ranges,
+      services: { store, live },
+      settings: { publicUrl: 'https://sizing.shop.example/tally' },
+    })
+    const ask = (origin: string) =>
+      app.inject({ url: RANGE, headers: { ...bearer(full), host: 'inner:8787', origin } })
+    expect((await ask('https://sizing.shop.example')).statusCode).toBe(200)
+    expect((await ask('http://sizing.shop.example')).statusCode).toBe(403)
+    await app.close()
+  })
+
+  it('leaves a line in the log where another page has sent it', async () => {
+    const from = service.logged.length
+    await get({ ...bearer(full), origin: 'https://elsewhere.example' })
+    expect(service.logged.slice(from).join('')).toMatch(/"event":"key refused","code":"key-in-browser"/)
   })
 
   it('is refused in the address, and never logged', async () => {
