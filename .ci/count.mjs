@@ -23,7 +23,8 @@ const passed = count('passed')
 const failed = count('failed') + brokenFiles.length
 const skipped = count('skipped', 'pending', 'todo', 'disabled')
 const mustRun = tests.filter(
-  (test) => test.status !== 'passed' && test.status !== 'failed' && /[/](e2e|widget|server)[/]/.test(test.file),
+  (test) =>
+    test.status !== 'passed' && test.status !== 'failed' && /[/](e2e|widget|server)[/]/.test(test.file),
 )
 for (const file of brokenFiles) console.error(`Could not run: ${file.name}`)
 for (const test of mustRun) console.error(`Skipped, though it must run: ${test.name}`)

@@ -10,8 +10,9 @@ import { registerStrict } from './pages/strict/index.ts'
 import { registerWidgetFiles } from './pages/widget-files.ts'
 import { registerCors } from './plugins/cors.ts'
 import { type Draining, registerDraining } from './plugins/draining.ts'
+import { loadGauges, storeGauges } from './plugins/gauges.ts'
 import { registerHeaders } from './plugins/headers.ts'
-import { type InFlight, registerInFlight } from './plugins/in-flight.ts'
+import { registerInFlight } from './plugins/in-flight.ts'
 import { registerJsonBody } from './plugins/json-body.ts'
 import { registerKeys } from './plugins/keys.ts'
 import {
@@ -21,12 +22,12 @@ import {
   serverLimits,
 } from './plugins/limits.ts'
 import { malformedHandler } from './plugins/malformed.ts'
-import { type Gauge, registerMetrics } from './plugins/metrics.ts'
+import { registerMetrics } from './plugins/metrics.ts'
 import { answerFrameworkError, registerProblems } from './plugins/problems.ts'
 import { registerRateLimits } from './plugins/rate-limits.ts'
 import { requestIds } from './plugins/request-id.ts'
 import { registerRequestLog, sharedLogger } from './plugins/request-log.ts'
-import { registerShedding, type Shedding } from './plugins/shedding.ts'
+import { registerShedding } from './plugins/shedding.ts'
 import { registerSlowBodies } from './plugins/slow-bodies.ts'
 import { registerCartCheck } from './routes/cart-check.ts'
 import { registerCoverage } from './routes/coverage.ts'
@@ -40,7 +41,6 @@ import { registerRuntime } from './routes/runtime.ts'
 import { registerSizing } from './routes/sizing.ts'
 import { registerVersions } from './routes/versions.ts'
 import { DEFAULT_SETTINGS, type Settings } from './settings.ts'
-import type { Live } from './store/live.ts'
 import type { Ranges } from './store/ranges.ts'
 
 declare module 'fastify' {
@@ -91,6 +91,8 @@ export async function buildApp({
   registerHeaders(app, settings.publicUrl)
   registerProblems(app, settings.publicUrl)
   registerRequestLog(app)
+  // Before all that may refuse: a page must be able to read why, and when to come back.
+  registerCors(app, ranges)
   app.decorate('draining', registerDraining(app))
   const shedding = registerShedding(app, settings)
   registerSlowBodies(app, inFlight, settings)
@@ -98,7 +100,6 @@ export async function buildApp({
   registerUnlimitedPaths(app)
   registerHostCheck(app)
   registerJsonBody(app)
-  registerCors(app, ranges)
   if (services === undefined) app.decorateRequest('secretKey', undefined)
   else registerKeys(app, services.live)
   registerRateLimits(app, ranges, settings)
@@ -138,50 +139,4 @@ function recorderOf(app: FastifyInstance, { store }: RangeServices): DemandRecor
   const recorder = demandRecorder({ store, log: (level, message) => app.log[level](message) })
   app.addHook('onClose', () => recorder.close())
   return recorder
-}
-
-function loadGauges(inFlight: InFlight, shedding: Shedding): readonly Gauge[] {
-  return [
-    {
-      name: 'http_server_active_requests',
-      help: 'Requests in flight.',
-      type: 'gauge',
-      read: () => inFlight.replies.size,
-    },
-    {
-      name: 'tallywatt_shed_total',
-      help: 'Requests turned away because the service was too busy.',
-      type: 'counter',
-      read: shedding.count,
-    },
-  ]
-}
-
-function storeGauges(live: Live): readonly Gauge[] {
-  return [
-    {
-      name: 'tallywatt_store_available',
-      help: 'Whether the store answered when it was last asked.',
-      type: 'gauge',
-      read: () => Number(live.state().available),
-    },
-    {
-      name: 'tallywatt_store_age_seconds',
-      help: 'Time since the store last answered.',
-      type: 'gauge',
-      read: () => (Date.now() - live.state().checkedAt) / 1000,
-    },
-    {
-      name: 'tallywatt_shops',
-      help: 'Shops with a range in memory.',
-      type: 'gauge',
-      read: () => live.ranges.shopIds().length,
-    },
-    {
-      name: 'tallywatt_faulty_shops',
-      help: 'Shops whose newest version in the store cannot be used.',
-      type: 'gauge',
-      read: () => live.state().faulty.size,
-    },
-  ]
 }

@@ -176,6 +176,8 @@ export abstract class TallywattElement extends HTMLElement implements View {
       (words) => {
         if (this.#language !== language) return
         this.formats = list.formatsFor(this.#spoken, this.#setup?.shop.wireSizes === 'awg')
+        // Readied here, so that the first tap needn't wait for it.
+        this.watts(0)
         this.later = words
         if (!this.#noted) list.noteColours(this.#root)
         this.#noted = true

@@ -45,7 +45,7 @@ export const base = css`
   }
   button:hover, summary:hover { border-color: var(--ink) }
   button[aria-disabled='true'] { opacity: .55; cursor: default }
-  :host, :focus { scroll-margin-block: var(--tallywatt-sticky-header, 5em) 10em }
+  :host, :focus { scroll-margin-block: var(--tallywatt-sticky-header, 5em) 12em }
   :focus-visible { outline: 3px solid var(--ink); outline-offset: 2px }
   h2:focus { outline: none }
   svg { fill: none; stroke: currentColor; stroke-width: 1.75; stroke-linecap: round; stroke-linejoin: round; overflow: visible }

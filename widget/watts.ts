@@ -13,12 +13,15 @@ export function localeFor(locale: string): string {
 }
 
 /**
- * How a locale writes powers.
+ * How a locale writes powers. The first writing is the costly one: it readies the browser's own tables.
  *
  * @param locale - BCP 47 tag
  * @returns Writes whole watts, such as "1,710 W". [W]
  */
 export function wattsIn(locale: string): (value: number) => string {
-  const whole = new Intl.NumberFormat(localeFor(locale), { maximumFractionDigits: 0 })
-  return (value) => `${whole.format(value)}\u00a0W`
+  let whole: Intl.NumberFormat | undefined
+  return (value) => {
+    whole ??= new Intl.NumberFormat(localeFor(locale), { maximumFractionDigits: 0 })
+    return `${whole.format(value)}\u00a0W`
+  }
 }

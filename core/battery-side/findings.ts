@@ -10,6 +10,9 @@ import { neededBank } from './needed-bank.ts'
 import { drawnW, heaviestLoad } from './plan-day.ts'
 import type { BatteryQuestion } from './question.ts'
 
+/** A bank that gave this much of a day's energy shows how much more of it the day takes. */
+const TELLING_SHARE = 0.25
+
 /**
  * A day that a battery does not carry, and the capacity that it takes.
  *
@@ -21,11 +24,11 @@ import type { BatteryQuestion } from './question.ts'
 export function dayFindings(question: BatteryQuestion, bank: BatteryBank, day: DayPlan): readonly Finding[] {
   if (day.ok) return []
   const { size } = neededBank(question)
-  // What the energy alone calls for can be less than a tired or cold bank that just failed: never name less.
-  const neededCapacityAh = Math.max(
-    size.capacityAh,
-    (bank.capacityAh * day.wantedWh) / Math.max(day.energyWh, 1),
-  )
+  // What the energy alone calls for can be less than a tired or cold bank that just failed: never name less. A
+  // bank that gives out at the start tells nothing of its size by the energy that it gave.
+  const byThisBankAh = (bank.capacityAh * day.wantedWh) / day.energyWh
+  const tells = day.energyWh >= TELLING_SHARE * day.wantedWh
+  const neededCapacityAh = tells ? Math.max(size.capacityAh, byThisBankAh) : size.capacityAh
   return [
     finding('day-not-carried', 'care', {
       neededCapacityAh,

@@ -80,7 +80,7 @@ export async function sendFile(
 ): Promise<FastifyReply> {
   const encoding = encodingFor(request.headers['accept-encoding'] ?? '')
   const etag = encoding === undefined ? file.etag : file.etag.replace(/"$/, `-${encoding}"`)
-  reply.headers({ etag, 'cache-control': keep, vary: 'Accept-Encoding' })
+  reply.headers({ etag, 'cache-control': keep, vary: 'Origin, Accept-Encoding' })
   if (request.headers['if-none-match']?.includes(etag)) return reply.code(304).send()
   reply.type(file.type)
   if (encoding === undefined) return reply.send(file.bytes)

@@ -164,7 +164,7 @@ describe('whatIfsFor', () => {
           expect(answers[0]?.outcome).toBe(whatIf.outcome)
           const hours = answers[0]?.battery?.runtime.hours
           expect(hours === undefined).toBe(whatIf.runtimeHours === undefined)
-          expect(hours ?? 0).toBeCloseTo(whatIf.runtimeHours ?? 0, 9)
+          expect(hours ?? 0).toBeCloseTo(whatIf.runtimeHours ?? 0, 5)
         }
       }),
       { numRuns: 400 },

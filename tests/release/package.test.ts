@@ -6,7 +6,7 @@ import { fileURLToPath } from 'node:url'
 import { promisify } from 'node:util'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import manifest from '../../package.json' with { type: 'json' }
-import { buildPackage } from '../../release/package.ts'
+import { buildPackage } from '../../server/release/package.ts'
 import { demoService } from '../support/service.ts'
 
 const run = promisify(execFile)

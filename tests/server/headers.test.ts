@@ -14,7 +14,7 @@ beforeAll(async () => {
 afterAll(() => service.close())
 
 /** Addresses for people, and the files of their pages; all else is in the contract. */
-const PAGES = /^\/($|docs|staff|demo|widget|w\/|shops\/|assets)/
+const PAGES = /^\/($|docs|staff|shops\/|playground|strict|pages|w\/|widget)/
 
 /** Every address that is registered, by method, as a request would have it. */
 function registered(instance: FastifyInstance): readonly { method: string; path: string }[] {

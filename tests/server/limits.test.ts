@@ -116,7 +116,8 @@ describe('calls over the quota of an address', () => {
     const [[, spent] = []] = parseList(String(refused.headers.ratelimit))
     const reset = Number((spent as Map<string, unknown>).get('t'))
     expect(Number(refused.headers['retry-after'])).toBeGreaterThanOrEqual(reset)
-    expect(reset).toBe(20)
+    expect(reset).toBeGreaterThan(15)
+    expect(reset).toBeLessThanOrEqual(20)
 
     expect((await ask(SIZING, '203.0.113.2')).statusCode, 'another address').toBe(200)
     expect((await ask('/v1/shops/bentcreek/fit')).statusCode, 'another shop').not.toBe(429)

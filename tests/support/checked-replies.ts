@@ -59,8 +59,8 @@ export function faultOf(
   const path = templateOf(url.split('?', 1)[0] ?? '')
   const operation = path === undefined ? undefined : contract().paths[path]?.[keyOf(method)]
   if (path === undefined || operation === undefined) {
-    if (statusCode < 400) return undefined
-    return problemSchema.safeParse(JSON.parse(body || '{}')).error?.message
+    if (statusCode < 400 || method === 'HEAD') return undefined
+    return problemSchema.safeParse(JSON.parse(body)).error?.message
   }
   if (statusCode === 204 && method === 'OPTIONS') return undefined
   const described = operation.responses[String(statusCode)]

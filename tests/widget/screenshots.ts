@@ -103,6 +103,7 @@ async function shot(page: Page, element: Locator, path: string, width: number): 
   await page.waitForTimeout(350)
   const height = await element.evaluate((shown) => shown.scrollHeight)
   await page.setViewportSize({ width, height: Math.max(600, Math.min(height + 40, 6000)) })
+  await page.evaluate(() => scrollTo(0, 0))
   await element.screenshot({ path })
   await page.setViewportSize({ width, height: 900 })
 }

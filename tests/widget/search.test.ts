@@ -40,8 +40,8 @@ describe('search', () => {
     expect(all(query)).toEqual([])
   })
 
-  it('gives at most eight', () => {
-    expect(all('e')).toHaveLength(8)
+  it('gives at most forty', () => {
+    expect(all('e')).toHaveLength(40)
   })
 })
 

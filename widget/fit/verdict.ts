@@ -1,7 +1,8 @@
 import { html, type TemplateResult } from 'lit/html.js'
 import type { FitAnswer } from '../../shared/contract/answers.ts'
-import { findings, startingText, verdict } from '../parts/answer.ts'
+import { startingText, verdict } from '../parts/answer.ts'
 import { assumed, assumptions, cautions } from '../parts/answer-details.ts'
+import { findings } from '../parts/findings.ts'
 import { loadBar } from '../parts/load-bar.ts'
 import type { LaterView } from '../view.ts'
 

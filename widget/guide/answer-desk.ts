@@ -8,35 +8,14 @@ import { addressWith, keepInAddress, planInAddress } from '../plan-link.ts'
 import { type PlannedRequest, requestFor } from '../plan-request.ts'
 import { planAfter } from '../plan-state.ts'
 import { isLater, type LaterView, type View } from '../view.ts'
-import type { Step, TallywattGuide } from './guide.ts'
+import type { AnswerHost } from './answer-host.ts'
+import type { GuideHost, Step } from './guide-host.ts'
 
 export { fitVerdict } from '../fit/verdict.ts'
 export { requestFor } from '../plan-request.ts'
 
 /** Sheets that come with the answer. */
 export const styles = [answerStyles]
-
-/** What the answer screen reads and does beside a view. */
-export interface AnswerHost {
-  readonly planned: PlannedRequest
-  readonly answer: SizingAnswer
-  /** The arithmetic, once that has been fetched. */
-  readonly working: SizingAnswer['working'] | 'asked'
-  /** Parts of the kit that are ticked, by their place. */
-  readonly taken: ReadonlySet<number>
-  readonly link: string | undefined
-  readonly changed: boolean
-  readonly withoutCart: boolean
-  go(step: Step): void
-  fetchWorking(): void
-  take(place: number): void
-  addToCart(lines: readonly { readonly sku: string; readonly quantity: number }[]): void
-  copyLink(): void
-  print(): void
-  tryOut(plan: PlanState): void
-  undo(): void
-  startAgain(): void
-}
 
 /** Where a guide's answer is asked for, kept and acted on. */
 export class AnswerDesk implements AnswerHost {
@@ -46,9 +25,9 @@ export class AnswerDesk implements AnswerHost {
   link: string | undefined
   #given: SizingAnswer | undefined
   #before: PlanState | undefined
-  readonly #guide: TallywattGuide
+  readonly #guide: GuideHost
 
-  constructor(guide: TallywattGuide) {
+  constructor(guide: GuideHost) {
     this.#guide = guide
   }
 
@@ -168,7 +147,7 @@ export class AnswerDesk implements AnswerHost {
  *
  * @param guide - Which
  */
-export function restore(guide: TallywattGuide): void {
+export function restore(guide: GuideHost): void {
   const plan = planInAddress(guide.fragmentName)
   if (plan === undefined || guide.plan !== EMPTY_PLAN) return
   const listed = new Set(guide.setup.appliances.map(({ id }) => id))
@@ -183,7 +162,7 @@ export function restore(guide: TallywattGuide): void {
  *
  * @param guide - Which
  */
-export function keep(guide: TallywattGuide): void {
+export function keep(guide: GuideHost): void {
   keepInAddress(guide.fragmentName, guide.plan)
 }
 

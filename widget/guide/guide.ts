@@ -5,9 +5,7 @@ import { picker } from '../parts/picker.ts'
 import { EMPTY_PLAN, type PlanState } from '../plan.ts'
 import { isLater } from '../view.ts'
 import type { AnswerDesk } from './answer-desk.ts'
-
-/** Screens of the guide, in order. */
-export type Step = 'pick' | 'when' | 'supply' | 'answer'
+import type { Step } from './guide-host.ts'
 
 /**
  * The wizard: three questions and the answer, from one shop's range.

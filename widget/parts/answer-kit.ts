@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit/html.js'
 import type { KitLine } from '../../shared/contract/answers.ts'
-import type { AnswerHost } from '../guide/answer-desk.ts'
+import type { AnswerHost } from '../guide/answer-host.ts'
 import { kitSum } from '../kit-sum.ts'
 import type { LaterView } from '../view.ts'
 

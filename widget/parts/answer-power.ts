@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit/html.js'
 import type { RuntimeAnswer, SizingAnswer } from '../../shared/contract/answers.ts'
 import type { LaterView } from '../view.ts'
-import { findings } from './answer.ts'
+import { findings } from './findings.ts'
 import { runCurve } from './run-curve.ts'
 
 /**

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit/html.js'
 import type { FindingAnswer, SizingAnswer } from '../../shared/contract/answers.ts'
-import type { AnswerHost } from '../guide/answer-desk.ts'
+import type { AnswerHost } from '../guide/answer-host.ts'
 import type { LaterWords } from '../i18n/en-later.ts'
 import { kitSum } from '../kit-sum.ts'
 import type { LaterView } from '../view.ts'
@@ -8,6 +8,7 @@ import { mine, remarks, units } from './answer-details.ts'
 import { kit } from './answer-kit.ts'
 import { bankText, circuit, runtime } from './answer-power.ts'
 import { type Sign, sign } from './drawings.ts'
+import { findings } from './findings.ts'
 import { loadBar } from './load-bar.ts'
 import { unitDrawing } from './unit-drawing.ts'
 import { whatIfs } from './what-ifs.ts'
@@ -142,19 +143,6 @@ function noUnit(view: LaterView, given: SizingAnswer): TemplateResult {
     <p class="why">${later.whyNone(formats.watts(demand.runningW), formats.watts(demand.requiredContinuousW))}</p>
     ${findings(reasons)}
     ${setup.shop.contactUrl === undefined ? nothing : html`<p><a class="contact" href=${setup.shop.contactUrl}>${later.contact}</a></p>`}`
-}
-
-/**
- * Findings as sentences, each with its mark.
- *
- * @param found - The findings
- * @returns A list, or nothing for none
- */
-export function findings(found: readonly FindingAnswer[]): TemplateResult {
-  if (found.length === 0) return html``
-  return html`<ul class="care">
-    ${found.map(({ severity, message }) => html`<li>${sign(severity === 'fail' ? 'none-fits' : 'fits-with-care')}<span>${message}</span></li>`)}
-  </ul>`
 }
 
 /**

@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from 'lit/html.js'
-import type { Step, TallywattGuide } from '../guide/guide.ts'
+import type { GuideHost, Step } from '../guide/guide-host.ts'
 import { isLater } from '../view.ts'
 
 /**
@@ -24,7 +24,7 @@ export function head(heading: string, lead: string, question?: string): Template
  * @param back - The way back, where there is one
  * @returns The foot
  */
-export function foot(guide: TallywattGuide, next: Step, text: string, back?: TemplateResult): TemplateResult {
+export function foot(guide: GuideHost, next: Step, text: string, back?: TemplateResult): TemplateResult {
   const { words, totals } = guide
   const empty = guide.plan.loads.length === 0
   return html`<div class="foot" part="foot">

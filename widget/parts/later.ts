@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from 'lit/html.js'
-import type { TallywattGuide } from '../guide/guide.ts'
+import type { GuideHost } from '../guide/guide-host.ts'
 import type { LaterView } from '../view.ts'
 import { foot, head } from './frame.ts'
 import { laterStyles } from './later-styles.ts'
@@ -19,7 +19,7 @@ export const styles = [laterStyles]
  * @param step - Which
  * @returns The screen
  */
-export function question(guide: TallywattGuide, view: LaterView, step: 'when' | 'supply'): TemplateResult {
+export function question(guide: GuideHost, view: LaterView, step: 'when' | 'supply'): TemplateResult {
   const { words, later } = view
   const back = (to: 'pick' | 'when') =>
     html`<button part="back" @click=${() => guide.go(to)}>${later.back}</button>`

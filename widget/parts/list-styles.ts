@@ -3,6 +3,7 @@ import { css } from '../sheet.ts'
 /** The list of what has been picked, and the kinds to browse. */
 export const listStyles = css`
   h3 { font-size: 1.15em }
+  h3.label { font: inherit; font-size: .875em }
   .bare { border-color: transparent; background: none; padding-inline: .25em; text-decoration: underline; text-underline-offset: .2em }
   .kinds-list button {
     display: flex; flex-wrap: wrap; gap: .8em; align-items: center; min-block-size: 48px; padding: .3em .8em;

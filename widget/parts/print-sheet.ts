@@ -1,14 +1,15 @@
 import { html, render, type TemplateResult } from 'lit/html.js'
-import type { AnswerHost } from '../guide/answer-desk.ts'
+import type { AnswerHost } from '../guide/answer-host.ts'
 import { css } from '../sheet.ts'
 import { base } from '../theme.ts'
 import type { LaterView } from '../view.ts'
-import { battery, findings, headline, startingText } from './answer.ts'
+import { battery, headline, startingText } from './answer.ts'
 import { assumed, cautions, mine } from './answer-details.ts'
 import { kit } from './answer-kit.ts'
 import { circuit, runtime } from './answer-power.ts'
 import { answerStyles } from './answer-styles.ts'
 import { barStyles } from './bar-styles.ts'
+import { findings } from './findings.ts'
 import { loadBar } from './load-bar.ts'
 
 /** A page of A4 or Letter, ink on white. */

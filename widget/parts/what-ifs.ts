@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit/html.js'
-import type { AnswerHost } from '../guide/answer-desk.ts'
+import type { AnswerHost } from '../guide/answer-host.ts'
 import type { LaterView } from '../view.ts'
 import { planWith } from '../what-if-plan.ts'
 

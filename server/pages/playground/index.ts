@@ -76,7 +76,7 @@ ${COLOURS.map(([name, label, value]) => `<div class="setting" data-theme hidden>
 <pre tabindex="0" aria-label="Snippet"><code id="snippet"></code></pre>
 <button type="button" data-copy="snippet">Copy the snippet</button>
 <h2>What the page hears</h2>
-<pre class="events" tabindex="0" aria-label="Events" id="events"></pre>
+<pre class="events" role="log" tabindex="0" aria-label="Events" id="events"></pre>
 </div>
 </div>
 </main>

@@ -74,7 +74,7 @@ export function coverageView(page: Page): TemplateResult {
         html`<li class="state ${state}">${sign(SIGNS[state])} <span>${words.cellStates[state]}</span></li>`,
     )}</ul>
     ${kinds.map(
-      ({ kind, plans, of }) => html`<section aria-labelledby="map-${kind}">
+      ({ kind, plans, of }) => html`<section>
         <h2 id="map-${kind}">${words.planKinds[kind]}</h2>
         ${reply.voltages.map((nominalV) => html`<p class="small">${servedSentence(page, of, nominalV)}</p>`)}
         ${plans.length === 0 ? html`<p>${words.noGaps}</p>` : map(page, plans, { kind, voltages: reply.voltages })}
@@ -127,7 +127,7 @@ function standsOut(page: Page, reply: CoverageReply): TemplateResult {
   const never = reply.units.filter(({ recommended }) => recommended === 0)
   const short = reply.batteries.filter(({ shortPlanIds }) => shortPlanIds.length > 0)
   const part = (id: string, heading: string, none: string, lines: readonly TemplateResult[]) =>
-    html`<section aria-labelledby=${id}><h2 id=${id}>${heading}</h2>
+    html`<section><h2 id=${id}>${heading}</h2>
       ${lines.length === 0 ? html`<p>${none}</p>` : html`<ul class="plain ruled">${lines}</ul>`}</section>`
   return html`
     ${part(

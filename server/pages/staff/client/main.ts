@@ -58,8 +58,11 @@ const page: Page & { api: Page['api']; formats: Page['formats'] } = {
     waiting += 1
     page.set({ busy: true })
     const result = await work
-    waiting -= 1
-    page.set({ busy: waiting > 0 })
+    // One call often follows another: what happens between two is no rest.
+    setTimeout(() => {
+      waiting -= 1
+      page.set({ busy: waiting > 0 })
+    })
     return result
   },
   focus: (selector) => {

@@ -50,7 +50,6 @@ export const en = {
   signOut: 'Sign out',
   signInFailed: 'No shop of that id lets this key in. Check both for slips.',
   keyEnded: 'The key is no longer valid. Your edits are kept: sign in with another key of this shop.',
-  skip: 'Skip to the content',
   sections: {
     range: 'Range',
     history: 'History',

@@ -45,7 +45,7 @@ function told(page: Page, reply: DemandReply): TemplateResult {
     ${reply.counting ? nothing : html`<p class="notice">${words.notCounting}</p>`}
     <p class="lead">${words.requestsInAll(reply.requests)}</p>
     ${advice(page, reply)}
-    <section aria-labelledby="over-time"><h2 id="over-time">${words.overTime}</h2>${overTime(page, reply)}</section>
+    <section><h2 id="over-time">${words.overTime}</h2>${overTime(page, reply)}</section>
     <div class="counts">
     ${counts(page, 'outcomes', reply.outcomes, ({ call, outcome }) => `${words.calls[call]}: ${words.outcomes[outcome]}`)}
     ${counts(page, 'unmet', unmet, ({ nominalV, continuousW, surgeW, waveform, cause }) => words.unmet({ nominalV, continuousW, surgeW, waveform, cause }))}
@@ -158,7 +158,7 @@ function counts<T extends { readonly count: number }>(
       (entry) => html`<tr><th scope="row">${label(entry)}</th><td>${page.formats.number(entry.count, 0)}</td>
         <td aria-hidden="true"><svg viewBox="0 0 100 10" preserveAspectRatio="none"><rect class="k-fits" x="0" y="0" height="10" width=${(100 * entry.count) / most} /></svg></td></tr>`,
     )}</tbody></table></div>`
-  return html`<section aria-labelledby=${id}><h2 id=${id}>${words.counted[name]}</h2>
+  return html`<section><h2 id=${id}>${words.counted[name]}</h2>
     ${entries.length === 0 ? html`<p>${words.nothingTold}</p>` : table(entries.slice(0, FIRST_ROWS))}
     ${entries.length <= FIRST_ROWS ? nothing : html`<details><summary>${words.moreRows(entries.length - FIRST_ROWS)}</summary>${table(entries.slice(FIRST_ROWS))}</details>`}
     ${others === 0 ? nothing : html`<p class="small quiet">${words.others(others)}</p>`}</section>`

@@ -1,8 +1,8 @@
 import { cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { build } from 'esbuild'
-import { clientBuild } from '../shared/client/build.ts'
-import { widgetBuild } from '../widget/build.ts'
+import { clientBuild } from '../../shared/client/build.ts'
+import { widgetBuild } from '../../widget/build.ts'
 import { writeDeclarations } from './declarations.ts'
 import { type ElementManifest, elementDeclarations } from './element-types.ts'
 
@@ -32,7 +32,7 @@ export async function buildPackage(root: string, to: string): Promise<void> {
   writeJson(join(to, 'custom-elements.json'), elements)
   writeJson(join(to, 'package.json'), manifestOf(root, packages))
   // The project's own README speaks to those who run the service.
-  cpSync(join(root, 'release/README.md'), join(to, 'README.md'))
+  cpSync(join(root, 'server/release/README.md'), join(to, 'README.md'))
   for (const text of TEXTS) cpSync(join(root, text), join(to, text))
 }
 
