@@ -2,19 +2,20 @@ import Fastify from 'fastify'
 import { serializerSchema } from '../../server/plugins/contract.ts'
 import { sizingAnswerSchema } from '../../shared/contract/answers.ts'
 import { sizingRequestSchema } from '../../shared/contract/plan.ts'
-import { sizingRequestExample } from '../../shared/examples/plans.ts'
 import { jsonSchemaOf } from '../../shared/json-schema.ts'
 import { demoService } from '../support/service.ts'
+import { BENCH_BODIES, type BenchBody } from './bodies.ts'
 
 /** Serves the real endpoint, or a bare route with the same body schema and the same response bytes. */
 const service = await demoService()
+const [, , mode = 'service', name = 'whole'] = process.argv
 const answer = await service.inject({
   method: 'POST',
   url: '/v1/shops/kingcup/sizing',
-  payload: sizingRequestExample,
+  payload: BENCH_BODIES[name as BenchBody],
 })
 
-if (process.argv[2] === 'bare') {
+if (mode === 'bare') {
   const body = answer.json()
   const bare = Fastify()
   bare.post('/v1/shops/:shopId/sizing', {

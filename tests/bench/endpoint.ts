@@ -1,7 +1,7 @@
 import { type ChildProcess, fork } from 'node:child_process'
 import { fileURLToPath } from 'node:url'
 import autocannon from 'autocannon'
-import { sizingRequestExample } from '../../shared/examples/plans.ts'
+import { BENCH_BODIES, type BenchBody } from './bodies.ts'
 
 const ROUNDS = 3
 const SECONDS = 4
@@ -15,27 +15,31 @@ interface Measured {
 
 /** Prints the endpoint's requests a second as a ratio of a bare route's, rounds taken in turns. */
 export async function benchEndpoint(): Promise<void> {
-  const bare = await start('bare')
-  const real = await start('service')
-  const ratios: number[] = []
+  for (const name of Object.keys(BENCH_BODIES) as readonly BenchBody[]) await benchBody(name)
+}
+
+async function benchBody(name: BenchBody): Promise<void> {
+  const bare = await start('bare', name)
+  const real = await start('service', name)
+  const rounds: { readonly ratio: number; readonly line: string }[] = []
   for (let round = 0; round < ROUNDS; round += 1) {
-    const base = await load(bare.url)
-    const own = await load(real.url)
+    const base = await load(bare.url, name)
+    const own = await load(real.url, name)
     const ratio = own.perSecond / base.perSecond
-    ratios.push(ratio)
-    console.log(
-      `sizing endpoint, round ${round + 1}: bare ${base.perSecond.toFixed(0)}/s p99 ${base.p99} ms, ` +
-        `service ${own.perSecond.toFixed(0)}/s p99 ${own.p99} ms, ratio ${ratio.toFixed(2)}, failed ${own.failed}`,
-    )
+    const line =
+      `bare ${base.perSecond.toFixed(0)}/s p99 ${base.p99} ms, service ${own.perSecond.toFixed(0)}/s ` +
+      `p99 ${own.p99} ms, failed ${own.failed}`
+    rounds.push({ ratio, line })
   }
-  ratios.sort((a, b) => a - b)
-  console.log(`sizing endpoint, median ratio to bare Fastify: ${ratios[Math.floor(ROUNDS / 2)]?.toFixed(2)}`)
+  rounds.sort((a, b) => a.ratio - b.ratio)
+  const median = rounds[Math.floor(ROUNDS / 2)]
+  console.log(`sizing endpoint, ${name.padEnd(8)} median ratio ${median?.ratio.toFixed(2)} (${median?.line})`)
   bare.child.kill()
   real.child.kill()
 }
 
-function start(mode: 'bare' | 'service'): Promise<{ url: string; child: ChildProcess }> {
-  const child = fork(fileURLToPath(new URL('./endpoint-server.ts', import.meta.url)), [mode], {
+function start(mode: 'bare' | 'service', name: BenchBody): Promise<{ url: string; child: ChildProcess }> {
+  const child = fork(fileURLToPath(new URL('./endpoint-server.ts', import.meta.url)), [mode, name], {
     execArgv: ['--import', 'tsx'],
   })
   return new Promise((resolve, reject) => {
@@ -44,12 +48,12 @@ function start(mode: 'bare' | 'service'): Promise<{ url: string; child: ChildPro
   })
 }
 
-async function load(url: string): Promise<Measured> {
+async function load(url: string, name: BenchBody): Promise<Measured> {
   const options = {
     url: `${url}/v1/shops/kingcup/sizing`,
     method: 'POST' as const,
     headers: { 'content-type': 'application/json' },
-    body: JSON.stringify(sizingRequestExample),
+    body: JSON.stringify(BENCH_BODIES[name]),
     connections: CONNECTIONS,
   }
   await autocannon({ ...options, duration: 2 })

@@ -135,6 +135,24 @@ describe.each(SHOPS)('the pages of $name', ({ shop, basket, unit, battery }) => 
     }
   })
 
+  it('sell without scripts and without the service too', async () => {
+    const plain = await open(`/shops/${shop}`, { javaScriptEnabled: false })
+    expect(await plain.page.locator('tallywatt-guide a').isVisible()).toBe(true)
+    expect(await plain.page.locator('.units .open').count()).toBeGreaterThan(10)
+    await plain.close()
+    const { page, faults, close } = await open(`/shops/${shop}/products/${unit}`)
+    const fit = new GuidePage(page, 'tallywatt-fit')
+    await fit.ready()
+    await fit.pick('Laptop')
+    await page.context().setOffline(true)
+    await fit.host.locator('[part=check]').click()
+    await fit.host.locator('[part=failure]').waitFor()
+    await page.locator('.buy').click()
+    expect(await textOf(page.locator('[data-count]'))).toBe('1')
+    expect(faults).toEqual([])
+    await close()
+  })
+
   it('wear a theme of their own', async () => {
     const { page, close } = await open(`/shops/${shop}`)
     await settled(page)
