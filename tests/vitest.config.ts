@@ -6,6 +6,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     environment: 'node',
+    globalSetup: ['tests/support/chromium-setup.ts'],
     testTimeout: 30_000,
     hookTimeout: 120_000,
     reporters: ['default', ['json', { outputFile: 'dist/test-report.json' }]],

@@ -3,8 +3,8 @@ import type { Browser, BrowserContextOptions, Locator, Page } from 'playwright-c
 import { choiceKey, combinationKey, unmetKey } from '../../server/demand/keys.ts'
 import type { DemandRow } from '../../server/store/demand.ts'
 import { KEY_SCOPES } from '../../shared/contract/range-admin.ts'
+import { launchChromium } from '../support/chromium.ts'
 import { openStaffService, type StaffService } from '../support/staff-service.ts'
-import { launch } from '../widget/support/rig.ts'
 
 /** The service as it runs for shops, on a store of its own, and a browser. */
 export interface StaffRig {
@@ -25,7 +25,7 @@ export async function startStaffRig(): Promise<StaffRig> {
   await service.app.listen({ port: 0, host: '127.0.0.1' })
   const origin = `http://127.0.0.1:${(service.app.server.address() as AddressInfo).port}`
   const key = await service.issue('kingcup', KEY_SCOPES, { name: 'Anna at the desk' })
-  const browser = await launch()
+  const browser = await launchChromium()
   return {
     service,
     browser,

@@ -1,12 +1,13 @@
 import { execFile } from 'node:child_process'
 import { readFileSync } from 'node:fs'
 import { promisify } from 'node:util'
-import { type Browser, chromium } from 'playwright-core'
+import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { curlOf } from '../../server/pages/docs/curl.ts'
 import { type Operation, operations } from '../../shared/contract/operations.ts'
 import { PROBLEMS } from '../../shared/contract/problem.ts'
 import { faultOf } from '../support/checked-replies.ts'
+import { launchChromium } from '../support/chromium.ts'
 import { openStaffService, type StaffService } from '../support/staff-service.ts'
 
 const run = promisify(execFile)
@@ -18,17 +19,7 @@ beforeAll(async () => {
   service = await openStaffService()
   url = await service.app.listen({ port: 0, host: '127.0.0.1' })
   page = await (await fetch(`${url}/docs`)).text()
-  browser = await chromium.launch({
-    executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
-    args: [
-      '--no-sandbox',
-      '--disable-quic',
-      '--no-first-run',
-      '--disable-background-networking',
-      '--disable-component-update',
-      '--disable-sync',
-    ],
-  })
+  browser = await launchChromium()
 })
 afterAll(async () => {
   await browser?.close()

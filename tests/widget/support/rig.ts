@@ -6,12 +6,13 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
 import type { FastifyInstance } from 'fastify'
-import { type Browser, chromium } from 'playwright-core'
+import type { Browser } from 'playwright-core'
 import { buildApp } from '../../../server/app.ts'
 import bentcreek from '../../../server/demo/bentcreek.json' with { type: 'json' }
 import kingcup from '../../../server/demo/kingcup.json' with { type: 'json' }
 import { fixedRanges } from '../../../server/store/ranges.ts'
 import { widgetBuild } from '../../../widget/build.ts'
+import { launchChromium } from '../../support/chromium.ts'
 
 const root = fileURLToPath(new URL('../../..', import.meta.url))
 
@@ -69,7 +70,7 @@ export async function startRig(): Promise<Rig> {
   const shop = `http://localhost:${(shopServer.address() as AddressInfo).port}`
   const service = await serviceFor(shop)
   const api = await service.listen({ port: 0, host: '127.0.0.1' })
-  const browser = await launch()
+  const browser = await launchChromium()
   return {
     browser,
     api,
@@ -111,21 +112,6 @@ export async function serviceFor(origin: string): Promise<FastifyInstance> {
     shop: { ...range.shop, allowedOrigins: [origin] },
   }))
   return buildApp({ ranges: fixedRanges({ kingcup: opened[0], bentcreek: opened[1] }) })
-}
-
-/** Chromium as the system has it. */
-export function launch(): Promise<Browser> {
-  return chromium.launch({
-    executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
-    args: [
-      '--no-sandbox',
-      '--disable-quic',
-      '--no-first-run',
-      '--disable-background-networking',
-      '--disable-component-update',
-      '--disable-sync',
-    ],
-  })
 }
 
 function html(body: string, lang: string, head: string): string {
