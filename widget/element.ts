@@ -34,6 +34,8 @@ export abstract class TallywattElement extends HTMLElement implements View {
   protected failure: Failure | undefined
   readonly #root = this.attachShadow({ mode: 'open' })
   #setup: Setup | undefined
+  /** The language that the set-up was last asked for in. */
+  #named = ''
   #totals: readonly [plan: PlanState, setup: Setup, rates: unknown, totals: Totals] | undefined
   #language: Language | undefined
   #tag = 'en'
@@ -209,11 +211,15 @@ export abstract class TallywattElement extends HTMLElement implements View {
     if (this.shop === '') {
       console.warn(`tallywatt: <${this.localName}> needs the attribute "shop"`)
       this.failure = { kind: 'unknown-shop' }
-    } else if (this.#setup === undefined) {
-      void this.ask<Setup>('setup', `setup?locale=${encodeURIComponent(this.locale)}`, undefined, (setup) => {
+    } else if (this.#setup === undefined || this.#named !== this.#page) {
+      // Names of things come in the page's language; without one, in the shop's.
+      this.#named = this.#page
+      const path = this.#named === '' ? 'setup' : `setup?locale=${this.#named}`
+      void this.ask<Setup>('setup', path, undefined, (setup) => {
+        const first = this.#setup === undefined
         this.#setup = setup
         void this.#speak().then(() => this.loadLater(true))
-        this.begun()
+        if (first) this.begun()
       })
     }
     this.redraw()
@@ -225,9 +231,15 @@ export abstract class TallywattElement extends HTMLElement implements View {
   /** What the element does when an answer of the shopper has changed. */
   protected abstract planChanged(): void
 
+  /** The language tag of the page around; empty where there is none that can be read. */
+  get #page(): string {
+    const tag = this.closest('[lang]')?.getAttribute('lang') ?? ''
+    return /^[a-z]{2,3}(-\w{2,8})*$/i.test(tag) ? tag : ''
+  }
+
   /** The language of the page around, in the shop's region where that speaks the same. */
   get locale(): string {
-    const page = this.closest('[lang]')?.getAttribute('lang') ?? ''
+    const page = this.#page
     const shop = this.#setup?.shop.locale ?? 'en'
     return page === '' || shop.startsWith(`${page}-`) ? shop : page
   }

@@ -84,6 +84,22 @@ const everything = (guide: GuidePage) =>
     (host.shadowRoot?.querySelector('.base')?.textContent ?? '').replace(/\s+/g, ' '),
   )
 
+describe('a page that changes its language', () => {
+  it('gets words and names of things in the new one, and keeps what was picked', async () => {
+    const address = live.serve({ body: '<tallywatt-guide shop="kingcup"></tallywatt-guide>', lang: 'en' })
+    const { page, faults, close } = await live.visit(address)
+    const guide = new GuidePage(page)
+    await guide.ready()
+    await guide.host.locator('.tiles .tile').filter({ hasText: 'Microwave' }).first().click()
+    await guide.host.locator('.thing').first().waitFor()
+    await guide.host.evaluate((host) => host.setAttribute('lang', 'de'))
+    await expect.poll(() => textOf(guide.heading)).toBe('Was möchten Sie betreiben?')
+    await expect.poll(() => textOf(guide.host.locator('.thing').first())).toContain('Mikrowelle')
+    expect(faults).toEqual([])
+    await close()
+  })
+})
+
 describe.each(LANGUAGES)('in the language $lang', (told) => {
   it('the whole path has no English sentence, from the first question to the tried what-if', async () => {
     const address = live.serve({
