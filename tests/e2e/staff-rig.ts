@@ -72,6 +72,7 @@ export class StaffPage {
 
   async go(name: string): Promise<void> {
     await this.page.getByRole('link', { name, exact: true }).click()
+    await this.page.getByRole('heading', { name, exact: true }).first().waitFor()
     await this.idle()
   }
 
