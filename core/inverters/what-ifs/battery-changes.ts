@@ -90,6 +90,10 @@ function namedCapacityAh(found: Finding, capacityAh: number): number {
   }
 }
 
+/** Bounds that a request may state, so that a change can be asked as it stands: amps or amp-hours, and ohms. */
+const MOST_STATED = 100_000
+const LEAST_OHM = 0.000001
+
 /** More of the same side by side: what is stated of one battery grows or falls with the capacity. */
 function enlarged(battery: Battery, capacityAh: number): Battery {
   const ratio = capacityAh / battery.capacityAh
@@ -100,11 +104,13 @@ function enlarged(battery: Battery, capacityAh: number): Battery {
     ...(otherRates && {
       otherRates: otherRates.map((rate) => ({
         hourRateH: rate.hourRateH,
-        capacityAh: rate.capacityAh * ratio,
+        capacityAh: Math.min(MOST_STATED, rate.capacityAh * ratio),
       })),
     }),
-    ...(maxDischargeA !== undefined && { maxDischargeA: maxDischargeA * ratio }),
-    ...(internalResistanceOhm !== undefined && { internalResistanceOhm: internalResistanceOhm / ratio }),
+    ...(maxDischargeA !== undefined && { maxDischargeA: Math.min(MOST_STATED, maxDischargeA * ratio) }),
+    ...(internalResistanceOhm !== undefined && {
+      internalResistanceOhm: Math.max(LEAST_OHM, internalResistanceOhm / ratio),
+    }),
   }
 }
 
