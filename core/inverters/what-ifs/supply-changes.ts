@@ -159,8 +159,13 @@ function higherVoltage(ground: Ground): readonly WhatIf[] {
 }
 
 /** Whether a request could state such a battery. [Ah] 1 or more, [ohm] at most 1 */
-function isStatable({ capacityAh, internalResistanceOhm = 0 }: NonNullable<Supply['battery']>): boolean {
-  return capacityAh >= 1 && internalResistanceOhm <= 1
+function isStatable({
+  capacityAh,
+  internalResistanceOhm = 0,
+  otherRates = [],
+}: NonNullable<Supply['battery']>): boolean {
+  const ratesStatable = otherRates.every((rate) => rate.capacityAh >= 0.1)
+  return capacityAh >= 1 && internalResistanceOhm <= 1 && ratesStatable
 }
 
 /** The same cells, more of them in series and fewer side by side. */
