@@ -7,6 +7,7 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     environment: 'node',
     globalSetup: ['tests/support/chromium-setup.ts'],
+    setupFiles: ['tests/support/seed.ts'],
     testTimeout: 30_000,
     hookTimeout: 120_000,
     reporters: ['default', ['json', { outputFile: 'dist/test-report.json' }]],
