@@ -8,6 +8,7 @@ import { registerShopPages } from './pages/shop/index.ts'
 import { registerStaff } from './pages/staff/index.ts'
 import { registerStrict } from './pages/strict/index.ts'
 import { registerWidgetFiles } from './pages/widget-files.ts'
+import { AJV_OPTIONS } from './plugins/contract.ts'
 import { registerCors } from './plugins/cors.ts'
 import { type Draining, registerDraining } from './plugins/draining.ts'
 import { loadGauges, storeGauges } from './plugins/gauges.ts'
@@ -84,7 +85,7 @@ export async function buildApp({
     return503OnClosing: false,
     clientErrorHandler: malformedHandler(() => nextId({ headers: {} }), settings.publicUrl),
     frameworkErrors: answerFrameworkError,
-    ajv: { customOptions: { coerceTypes: false, removeAdditional: false, allErrors: false } },
+    ajv: { customOptions: AJV_OPTIONS },
     logController: new LogController({ disableRequestLogging: true }),
   })
   const inFlight = registerInFlight(app)

@@ -50,11 +50,12 @@ export function connectionFindings(inverter: PreparedInverter, need: Need, findi
   const { runningW } = need.demand
   if (runningW > limitW) {
     const currentA = worstCaseCurrentA({ continuousW: runningW, efficiencyFullFraction, lowestV })
-    findings.push(finding('connection-limit', 'fail', { ...limit, currentA, limitW, runningW }))
+    const { kind, limitA } = limit
+    findings.push(finding('connection-limit', 'fail', { kind, limitA, currentA, limitW, runningW }))
   } else if (unit.continuousW > limitW) {
-    findings.push(
-      finding('connection-below-full-power', 'care', { ...limit, limitW, continuousW: unit.continuousW }),
-    )
+    const { kind, limitA } = limit
+    const values = { kind, limitA, limitW, continuousW: unit.continuousW }
+    findings.push(finding('connection-below-full-power', 'care', values))
   }
 }
 

@@ -59,21 +59,28 @@ export function needOf(
   demand: Demand,
   context: Pick<Need, 'mains' | 'supply' | 'preferences' | 'currency' | 'policy'>,
 ): Need {
-  const { policy, preferences } = context
-  const notAdvised = demand.loads.filter(
-    (load) => load.category !== undefined && policy.notAdvised.includes(load.category),
-  )
-  const idsWith = (need: Load['waveform']) =>
-    demand.loads.filter((load) => load.waveform === need).map((load) => load.id)
+  const { mains, supply, preferences, currency, policy } = context
+  const notAdvised: Load[] = []
+  const sineRequired: string[] = []
+  const sineAdvised: string[] = []
+  for (const load of demand.loads) {
+    if (load.category !== undefined && policy.notAdvised.includes(load.category)) notAdvised.push(load)
+    if (load.waveform === 'pure-sine-required') sineRequired.push(load.id)
+    else if (load.waveform === 'pure-sine-advised') sineAdvised.push(load.id)
+  }
   return {
-    ...context,
+    mains,
+    supply,
+    preferences,
+    currency,
+    policy,
     demand,
     requiredContinuousW: requiredContinuousW(demand.runningW, policy.headroomFraction),
     maxPriceNumber:
       preferences.maxPrice === undefined ? Number.POSITIVE_INFINITY : Number(preferences.maxPrice),
     notAdvised,
     notAdvisedCategories: [...new Set(notAdvised.flatMap((load) => load.category ?? []))],
-    sineRequired: idsWith('pure-sine-required'),
-    sineAdvised: idsWith('pure-sine-advised'),
+    sineRequired,
+    sineAdvised,
   }
 }

@@ -33,14 +33,21 @@ export interface Demand extends AddedUp {
 export function demandOf(loads: readonly Load[], takeTurns: readonly (readonly string[])[] = []): Demand {
   const grouped = groupedIds(loads, takeTurns)
   const sums = addUp(loads, takeTurns)
+  const { runningW, runningVA, startingW, startingS, startMoments, energyWhPerDay } = sums
   let waveform = 0
   for (const load of loads) waveform = Math.max(waveform, WAVEFORM_NEEDS.indexOf(load.waveform))
   return {
-    ...sums,
+    runningW,
+    runningVA,
+    startingW,
+    startingS,
+    startMoments,
+    energyWhPerDay,
+    loads,
     typicalRunningW: settled(mostAtOnce(loads, takeTurns, (load) => load.quantity * load.typicalW)),
     waveform: WAVEFORM_NEEDS[waveform] ?? 'pure-sine-required',
     outletsNeeded: mostAtOnce(loads, takeTurns, (load) => load.quantity),
-    notes: notesOf(loads, grouped, sums.runningW),
+    notes: notesOf(loads, grouped, runningW),
   }
 }
 

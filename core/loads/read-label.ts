@@ -35,6 +35,19 @@ export { LABEL_BASES, LABEL_NOTES, LABEL_QUANTITIES, LABEL_REFUSALS, LABEL_ROLES
  */
 export function readLabel(text: string, context: LabelContext): LabelReading {
   requireInRange('mainsV', context.mainsV, 100, 240)
+  const { mainsV, ratedByCookingPower = false } = context
+  const key = `${mainsV} ${ratedByCookingPower} ${text}`
+  const known = readings.get(key)
+  if (known !== undefined) return known
   const { tokens } = tokenizeLabel(text)
-  return concludeLabel(collectLabel({ text, tokens }), context)
+  const reading = concludeLabel(collectLabel({ text, tokens }), context)
+  if (text.length > MOST_REMEMBERED_LENGTH) return reading
+  if (readings.size >= MOST_REMEMBERED) readings.clear()
+  readings.set(key, reading)
+  return reading
 }
+
+/** The same few plates are read again with every change that a shopper makes: theirs, and those shops sell most of. */
+const readings = new Map<string, LabelReading>()
+const MOST_REMEMBERED = 500
+const MOST_REMEMBERED_LENGTH = 100

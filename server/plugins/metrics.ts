@@ -20,6 +20,19 @@ export interface MetricsOptions {
   readonly gauges: readonly Gauge[]
 }
 
+/** One series of durations. */
+interface Series {
+  readonly labels: string
+  readonly durations: Histogram
+}
+
+/** How often a route has answered so. */
+interface Outcomes {
+  readonly route: string
+  readonly outcome: string
+  count: number
+}
+
 /** Methods that get a label of their own; callers may send any word. */
 const KNOWN_METHODS = new Set(['GET', 'HEAD', 'POST', 'PUT', 'OPTIONS', 'DELETE', 'PATCH'])
 const METRICS_TYPE = 'text/plain; version=0.0.4; charset=utf-8'
@@ -32,28 +45,35 @@ const METRICS_TYPE = 'text/plain; version=0.0.4; charset=utf-8'
  * @param options - Who may read them, and what else there is to read
  */
 export function registerMetrics(app: FastifyInstance, { password, gauges }: MetricsOptions): void {
-  const series = new Map<string, Histogram>()
-  const outcomes = new Map<string, number>()
+  const series = new Map<string, Series>()
+  const outcomes = new Map<string, Outcomes>()
   const loopDelay = monitorEventLoopDelay({ resolution: 20 })
   loopDelay.enable()
   app.addHook('onClose', async () => loopDelay.disable())
 
   app.addHook('onResponse', (request, reply, done) => {
-    const labels = labelsOf(request, reply.statusCode)
-    let durations = series.get(labels)
-    if (durations === undefined) {
-      durations = histogram()
-      series.set(labels, durations)
+    const { url: route = '' } = request.routeOptions
+    const { statusCode } = reply
+    // Labels are written once a series: with every request they would cost more than the counting.
+    const method = KNOWN_METHODS.has(request.method) ? request.method : '_OTHER'
+    const key = `${statusCode} ${method} ${route}`
+    let counted = series.get(key)
+    if (counted === undefined) {
+      counted = { labels: labelsOf(method, route, statusCode), durations: histogram() }
+      series.set(key, counted)
     }
-    durations.observe(reply.elapsedTime / 1000)
+    counted.durations.observe(reply.elapsedTime / 1000)
     done()
   })
 
   app.addHook('preSerialization', (request, _reply, payload, done) => {
     const outcome = (payload as { readonly outcome?: unknown } | null)?.outcome
     if (typeof outcome === 'string') {
-      const labels = `http_route=${quoted(request.routeOptions.url ?? '')},outcome=${quoted(outcome)}`
-      outcomes.set(labels, (outcomes.get(labels) ?? 0) + 1)
+      const { url: route = '' } = request.routeOptions
+      const key = `${outcome} ${route}`
+      const counted = outcomes.get(key)
+      if (counted === undefined) outcomes.set(key, { route, outcome, count: 1 })
+      else counted.count += 1
     }
     done(null, payload)
   })
@@ -66,14 +86,16 @@ export function registerMetrics(app: FastifyInstance, { password, gauges }: Metr
       return reply
         .header('cache-control', 'no-store')
         .type(METRICS_TYPE)
-        .send([...figures.map(gaugeText), durationsText(series), outcomesText(outcomes)].join(''))
+        .send(
+          [...figures.map(gaugeText), durationsText(series.values()), outcomesText(outcomes.values())].join(
+            '',
+          ),
+        )
     },
   })
 }
 
-function labelsOf(request: FastifyRequest, status: number): string {
-  const method = KNOWN_METHODS.has(request.method) ? request.method : '_OTHER'
-  const route = request.routeOptions.url ?? ''
+function labelsOf(method: string, route: string, status: number): string {
   return `http_request_method="${method}",http_route="${route}",http_response_status_code="${status}"`
 }
 
@@ -122,9 +144,9 @@ function gaugeText({ name, help, type, read }: Gauge): string {
   return `${head(name, help, type)}${name} ${read()}\n`
 }
 
-function durationsText(series: ReadonlyMap<string, Histogram>): string {
+function durationsText(series: Iterable<Series>): string {
   const name = 'http_server_request_duration_seconds'
-  const lines = [...series].flatMap(([labels, durations]) => {
+  const lines = [...series].flatMap(({ labels, durations }) => {
     const counts = durations.cumulative()
     const bounds = [...DURATION_BOUNDS_S, '+Inf']
     return [
@@ -136,9 +158,12 @@ function durationsText(series: ReadonlyMap<string, Histogram>): string {
   return head(name, 'Duration of requests.', 'histogram') + lines.join('')
 }
 
-function outcomesText(outcomes: ReadonlyMap<string, number>): string {
+function outcomesText(outcomes: Iterable<Outcomes>): string {
   const name = 'tallywatt_outcomes_total'
-  const lines = [...outcomes].map(([labels, count]) => `${name}{${labels}} ${count}\n`)
+  const lines = [...outcomes].map(
+    ({ route, outcome, count }) =>
+      `${name}{http_route=${quoted(route)},outcome=${quoted(outcome)}} ${count}\n`,
+  )
   return head(name, 'Answers by what they say.', 'counter') + lines.join('')
 }
 

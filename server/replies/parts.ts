@@ -54,7 +54,8 @@ export function workingAnswer(
  */
 export function roundedValues(values: Readonly<Record<string, unknown>>): Record<string, unknown> {
   const rounded: Record<string, unknown> = {}
-  for (const [name, value] of Object.entries(values)) {
+  for (const name of Object.keys(values)) {
+    const value = values[name]
     rounded[name] = typeof value === 'number' ? hundredthOrFiner(value) : value
   }
   return rounded

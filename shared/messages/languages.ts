@@ -16,8 +16,20 @@ export interface WrittenIn {
  * @returns Language and locale; a tag that `Intl` does not read comes to its bare language
  */
 export function writtenIn(locale: string): WrittenIn {
+  const kept = known.get(locale)
+  if (kept !== undefined) return kept
+  if (known.size >= 50) known.clear()
+  const read = readTag(locale)
+  known.set(locale, read)
+  return read
+}
+
+/** Tags read before, a few at most: callers may send any. */
+const known = new Map<string, WrittenIn>()
+
+function readTag(locale: string): WrittenIn {
   const subtag = locale.split('-', 1)[0]?.toLowerCase()
-  const language = LANGUAGES.find((known) => known === subtag)
+  const language = LANGUAGES.find((name) => name === subtag)
   if (language === undefined) return { language: 'en', locale: 'en' }
   return { language, locale: canonical(locale) ?? language }
 }
