@@ -13,6 +13,7 @@ import { kitFor } from './range/kit/kit.ts'
 import type { Kit, KitWish } from './range/kit/kit-types.ts'
 import type { PreparedInverter, PreparedRange } from './range/prepare-range.ts'
 import { SUPPLY_VOLTAGES, type SupplyVoltage } from './range/vocabulary.ts'
+import { bankOf, wireOhm } from './supply-side.ts'
 
 /** What an answer comes to. */
 export const OUTCOMES = ['fits', 'fits-with-care', 'none-fits', 'not-advised'] as const
@@ -67,7 +68,7 @@ export interface Sizing {
 }
 
 /** What lies between a unit and the energy that it gives. */
-export interface SupplySide {
+interface SupplySide {
   readonly circuit: CircuitAnswer
   readonly battery: BatteryAnswer | undefined
 }
@@ -107,15 +108,22 @@ export function planFor(range: PreparedRange, input: SizingInput): PlanResult {
 }
 
 /**
- * Chooses the smallest suitable inverter of a range for a plan.
+ * Chooses the smallest suitable inverter of a range for a plan, or the suitable one that the buyer asks for.
  *
  * @param range - The shop's range, prepared
  * @param plan - What {@link planFor} made of the request
  * @returns The choice, its outcome and the cautions that it calls for
  */
 export function sizeFor(range: PreparedRange, plan: Plan): Sizing {
-  const choice = chooseInverter(range.inverters, plan.need)
+  const choice = preferring(plan.input.preferences.sku, chooseInverter(range.inverters, plan.need))
   return completed(range, plan, choice, choice.verdicts[choice.chosen])
+}
+
+/** The choice with the unit that the buyer asks for, where the range has it and it fits. */
+function preferring(sku: string | undefined, choice: Choice): Choice {
+  if (sku === undefined) return choice
+  const asked = choice.verdicts.findIndex(({ inverter, fits }) => fits && inverter.unit.sku === sku)
+  return asked === -1 ? choice : { ...choice, chosen: asked }
 }
 
 /**
@@ -126,11 +134,18 @@ export function sizeFor(range: PreparedRange, plan: Plan): Sizing {
  * @returns The kit; undefined where no unit is recommended
  */
 export function kitOf(range: PreparedRange, sizing: Sizing): Kit | undefined {
-  const { plan, recommended } = sizing
+  const { plan, recommended, circuit } = sizing
   if (recommended === undefined) return undefined
   const { demand, need, input } = plan
   const { supply, preferences, requiredContinuousW } = need
-  const asked = { demand, supply, preferences, requiredContinuousW, wish: input.kit }
+  const asked = {
+    demand,
+    supply,
+    preferences,
+    requiredContinuousW,
+    wish: input.kit,
+    circuit: circuit?.design,
+  }
   return kitFor({ range, inverter: recommended.inverter, ...asked, known: knownOf(sizing) })
 }
 
@@ -189,28 +204,14 @@ function completed(range: PreparedRange, plan: Plan, choice: Choice, unit: Verdi
   }
 }
 
-/**
- * Cable and fuse to one unit, and what its battery goes through.
- *
- * @param range - The shop's range, prepared
- * @param plan - Loads and supply
- * @param inverter - The unit
- * @param known - The same circuit, where it has been worked out before, and whether an outlook will do
- * @returns Circuit and, where a battery is known, run time
- */
-export function supplySideOf(
-  range: PreparedRange,
-  { demand, need }: Pick<Plan, 'demand' | 'need'>,
-  inverter: PreparedInverter,
-  known: { readonly circuit?: CircuitAnswer; readonly outlookOnly?: boolean } = {},
-): SupplySide {
+/** Cable and fuse to one unit, and what its battery goes through. */
+function supplySideOf(range: PreparedRange, { demand, need }: Plan, inverter: PreparedInverter): SupplySide {
   const { supply } = need
-  const { outlookOnly } = known
-  const circuit = known.circuit ?? circuitAnswer(range, inverter, supply)
-  if (supply.battery === undefined) return { circuit, battery: undefined }
-  const cableResistanceOhm = circuit.design.ok ? circuit.design.conductor.resistanceOhm : 0
-  const question = { demand, supply, inverter: fedBy(inverter), cableResistanceOhm, outlookOnly }
-  return { circuit, battery: batteryAnswer(question, { ...supply.battery, nominalV: supply.nominalV }) }
+  const circuit = circuitAnswer(range, inverter, supply)
+  const bank = bankOf(supply)
+  if (bank === undefined) return { circuit, battery: undefined }
+  const question = { demand, supply, inverter: fedBy(inverter), cableResistanceOhm: wireOhm(circuit) }
+  return { circuit, battery: batteryAnswer(question, bank) }
 }
 
 /**

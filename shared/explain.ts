@@ -1,4 +1,4 @@
-import type { z } from 'zod/v3'
+import { z } from 'zod/v3'
 import { pointerOf } from './pointer.ts'
 
 /** One fault of a document: where, and what to do about it. */
@@ -15,8 +15,42 @@ export interface DocumentFault {
  * @returns All faults; none where the document keeps the schema
  */
 export function explainFaults(schema: z.ZodTypeAny, document: unknown): readonly DocumentFault[] {
+  const overlong = overlongLists(schema, document)
+  if (overlong.length > 0) return overlong
   const parsed = schema.safeParse(document)
   return parsed.success ? [] : parsed.error.issues.flatMap(faultsOf)
+}
+
+/**
+ * Lists that are longer than they may be. They are told by themselves: to explain each entry of a list of millions
+ * would take longer than all other requests together.
+ *
+ * @param schema - What the document should be
+ * @param document - What came
+ * @returns A fault for each such list
+ */
+export function overlongLists(schema: z.ZodTypeAny, document: unknown): readonly DocumentFault[] {
+  const faults: DocumentFault[] = []
+  const visit = (part: z.ZodTypeAny, value: unknown, path: readonly (string | number)[]): void => {
+    if (part instanceof z.ZodOptional || part instanceof z.ZodDefault) {
+      visit(part._def.innerType, value, path)
+    } else if (part instanceof z.ZodArray && Array.isArray(value)) {
+      const most = part._def.maxLength?.value ?? Number.POSITIVE_INFINITY
+      if (value.length > most) {
+        faults.push({ pointer: pointerOf(path), message: boundSentence('array', `at most ${most}`) })
+        return
+      }
+      for (const [index, entry] of value.entries()) visit(part._def.type, entry, [...path, index])
+    } else if (part instanceof z.ZodObject && typeof value === 'object' && value !== null) {
+      for (const [name, member] of Object.entries(part.shape as z.ZodRawShape)) {
+        if (Object.hasOwn(value, name)) {
+          visit(member, (value as Readonly<Record<string, unknown>>)[name], [...path, name])
+        }
+      }
+    }
+  }
+  visit(schema, document, [])
+  return faults
 }
 
 function faultsOf(issue: z.ZodIssue): readonly DocumentFault[] {

@@ -10,7 +10,7 @@ import {
   rangeDocumentSchema,
   shopSchema,
 } from './contract/range.ts'
-import { type DocumentFault, explainFaults } from './explain.ts'
+import { type DocumentFault, explainFaults, overlongLists } from './explain.ts'
 import { rangeFaultMessage } from './messages/range-faults.ts'
 import { pointerOf } from './pointer.ts'
 
@@ -26,6 +26,8 @@ export type RangeReading =
  * @returns The range, or all its faults at once with JSON Pointers
  */
 export function readRange(document: unknown): RangeReading {
+  const overlong = overlongLists(rangeDocumentSchema, document)
+  if (overlong.length > 0) return { ok: false, faults: overlong }
   const parsed = rangeDocumentSchema.safeParse(document)
   if (!parsed.success) {
     const faults = explainFaults(rangeDocumentSchema, document)

@@ -38,5 +38,6 @@ export const WHAT_IF_KINDS = [
   'other-chemistry',
   'two-units',
   'soft-start',
+  'combined',
 ] as const
 export type WhatIfKind = (typeof WHAT_IF_KINDS)[number]

@@ -1,13 +1,14 @@
 import { type Finding, finding } from '../advice/findings.ts'
-import type { BatteryBank } from '../battery/bank.ts'
+import { type BatteryBank, bankModel } from '../battery/bank.ts'
 import type { DayPlan } from '../battery/day-plan.ts'
 import { type Recharge, rechargeFor } from '../battery/recharge.ts'
-import { predictRuntime, type RuntimePrediction } from '../battery/runtime.ts'
+import { predictRuntime, type RuntimePrediction, runtimeOutlook } from '../battery/runtime.ts'
 import { batteryStress } from '../battery/stress.ts'
+import { isTooLong } from '../battery/use-verdict.ts'
 import { dcPower } from './fed-inverter.ts'
 import { dayFindings, rechargeFinding, runtimeFinding, stressFinding, useFindings } from './findings.ts'
-import { dayOf, drawnW, heaviestLoad, hoursSwitchedOn } from './plan-day.ts'
-import type { BatteryQuestion } from './question.ts'
+import { dayOf, drawnHours, drawnW, heaviestLoad, hoursSwitchedOn } from './plan-day.ts'
+import type { BatteryQuestion, SteadyQuestion } from './question.ts'
 
 /** How long a battery carries a steady power, and whether it bears it. */
 export interface SteadyAnswer {
@@ -45,7 +46,6 @@ export function batteryAnswer(question: BatteryQuestion, bank: BatteryBank): Bat
     dcPowerStartingW: dcPower(inverter, demand.startingW),
     cutOffV: inverter.cutOffV,
     cableResistanceOhm,
-    ...(question.outlookOnly === true && { curvePoints: 2 }),
   })
   const hoursOn = hoursSwitchedOn(demand)
   const day = dayOf(question, bank)
@@ -71,15 +71,7 @@ export function batteryAnswer(question: BatteryQuestion, bank: BatteryBank): Bat
  * @returns Run time and findings
  * @source battery-model-fit
  */
-export function steadyAnswer(question: {
-  readonly bank: BatteryBank
-  readonly dcPowerW: number
-  readonly dcPowerRunningW: number
-  readonly dcPowerStartingW: number
-  readonly cutOffV?: number | undefined
-  readonly cableResistanceOhm?: number | undefined
-  readonly curvePoints?: number | undefined
-}): SteadyAnswer {
+export function steadyAnswer(question: SteadyQuestion): SteadyAnswer {
   const runtime = predictRuntime(question)
   const stress = batteryStress(question)
   return {
@@ -127,9 +119,8 @@ export function bankCarries(question: BatteryQuestion, bank: BatteryBank): boole
   const heaviest = heaviestLoad(demand)
   if (heaviest !== undefined) {
     const dcPowerW = dcPower(inverter, drawnW(heaviest))
-    const run = predictRuntime({ bank, dcPowerW, curvePoints: 2, ...wire })
-    // As the verdict on its use has it.
-    if (run.hours === 0 || (heaviest.minutesPerDay * heaviest.dutyFraction) / 60 > run.hours) return false
+    const { hours } = runtimeOutlook(bankModel(bank), { dcPowerW, ...wire })
+    if (hours === 0 || isTooLong(hours, drawnHours(heaviest))) return false
   }
   return dayOf(question, bank).ok
 }

@@ -16,11 +16,19 @@ export interface FedInverter {
  * An inverter of a range as its battery sees it.
  *
  * @param inverter - The unit, its left-out figures filled in
- * @returns Power, losses and cut-off
+ * @returns Power, losses and cut-off; the same object each time
  */
-export function fedBy({ unit, figures }: PreparedInverter): FedInverter {
-  return { ...figures, continuousW: unit.continuousW }
+export function fedBy(inverter: PreparedInverter): FedInverter {
+  const known = fed.get(inverter)
+  if (known !== undefined) return known
+  const { unit, figures } = inverter
+  const { efficiencyFullFraction, idleW, cutOffV } = figures
+  const made = { continuousW: unit.continuousW, efficiencyFullFraction, idleW, cutOffV }
+  fed.set(inverter, made)
+  return made
 }
+
+const fed = new WeakMap<PreparedInverter, FedInverter>()
 
 /**
  * Power that a unit takes from its battery.
@@ -31,7 +39,9 @@ export function fedBy({ unit, figures }: PreparedInverter): FedInverter {
  * @source cec-inverter-tests
  */
 export function dcPower(inverter: FedInverter, outputW: number): number {
-  return inverterInputW({ ...lossesOf(inverter), outputW: Math.min(outputW, 10 * inverter.continuousW) })
+  const { continuousW, efficiencyFullFraction, idleW } = lossesOf(inverter)
+  const givenW = Math.min(outputW, 10 * continuousW)
+  return inverterInputW({ continuousW, efficiencyFullFraction, idleW, outputW: givenW })
 }
 
 /**

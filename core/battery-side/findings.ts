@@ -1,4 +1,4 @@
-import { type Finding, finding } from '../advice/findings.ts'
+import { type Finding, type FindingCode, finding } from '../advice/findings.ts'
 import type { BatteryBank } from '../battery/bank.ts'
 import type { DayPlan } from '../battery/day-plan.ts'
 import type { RechargeWarning } from '../battery/recharge.ts'
@@ -7,7 +7,7 @@ import type { StressFault } from '../battery/stress.ts'
 import { judgeUse } from '../battery/use-verdict.ts'
 import { dcPower } from './fed-inverter.ts'
 import { neededBank } from './needed-bank.ts'
-import { drawnW, heaviestLoad } from './plan-day.ts'
+import { drawnHours, drawnW, heaviestLoad } from './plan-day.ts'
 import type { BatteryQuestion } from './question.ts'
 
 /** A bank that gave this much of a day's energy shows how much more of it the day takes. */
@@ -49,11 +49,10 @@ export function useFindings(question: BatteryQuestion, bank: BatteryBank): reado
   const { demand, inverter, cableResistanceOhm } = question
   const heaviest = heaviestLoad(demand)
   if (heaviest === undefined) return []
-  const minutes = heaviest.minutesPerDay * heaviest.dutyFraction
+  const hours = drawnHours(heaviest)
+  const minutes = hours * 60
   const dcPowerW = dcPower(inverter, drawnW(heaviest))
-  const findCapacity = question.outlookOnly !== true
-  const asked = { bank, dcPowerW, cutOffV: inverter.cutOffV, cableResistanceOhm, findCapacity }
-  const use = judgeUse(asked, minutes / 60)
+  const use = judgeUse({ bank, dcPowerW, cutOffV: inverter.cutOffV, cableResistanceOhm }, hours)
   const continuousMinutes = use.continuousHours * 60
   const ids = [heaviest.id]
   if (use.verdict === 'occasional') {
@@ -107,6 +106,30 @@ export function runtimeFinding(warning: RuntimeWarning): readonly Finding[] {
       return [finding(warning, 'care', {})]
     default:
       return [finding(warning, 'note', {})]
+  }
+}
+
+/**
+ * Codes of the findings of severity `fail` or `care` that stress and run time lead to.
+ *
+ * @param faults - From the stress on the battery
+ * @param warnings - From the run time
+ * @param cares - Receives the codes of {@link stressFinding} and {@link runtimeFinding}, without their values
+ */
+export function addSteadyCares(
+  faults: readonly StressFault[],
+  warnings: readonly RuntimeWarning[],
+  cares: Set<FindingCode>,
+): void {
+  for (const { code } of faults) cares.add(code === 'sag' ? 'voltage-sag' : code)
+  for (const warning of warnings) {
+    switch (warning) {
+      case 'nothing-usable':
+      case 'under-20-minutes':
+      case 'heavier-than-advised':
+      case 'cold-lithium-charge':
+        cares.add(warning)
+    }
   }
 }
 

@@ -1,5 +1,12 @@
-import type { BatteryBank } from '../battery/bank.ts'
-import { type DayPlan, planDay } from '../battery/day-plan.ts'
+import { type BatteryBank, bankModel } from '../battery/bank.ts'
+import {
+  type DayOutlook,
+  type DayPlan,
+  dayOutlook,
+  dayStretches,
+  planDay,
+  type Stretch,
+} from '../battery/day-plan.ts'
 import type { Demand } from '../loads/demand.ts'
 import type { Load } from '../loads/load.ts'
 import { dcPower, type FedInverter, lossesOf } from './fed-inverter.ts'
@@ -13,15 +20,42 @@ import type { BatteryQuestion } from './question.ts'
  * @returns The day
  * @source battery-model-fit
  */
-export function dayOf({ demand, inverter, cableResistanceOhm }: BatteryQuestion, bank: BatteryBank): DayPlan {
-  return planDay({
-    bank,
-    inverter: lossesOf(inverter),
-    loads: plannedLoads(demand),
-    idleHours: Math.max(0, hoursSwitchedOn(demand) - busyHours(demand)),
-    cutOffV: inverter.cutOffV,
-    cableResistanceOhm,
-  })
+export function dayOf(question: BatteryQuestion, bank: BatteryBank): DayPlan {
+  const { inverter, cableResistanceOhm } = question
+  return planDay({ bank, ...plannedOf(question), cutOffV: inverter.cutOffV, cableResistanceOhm })
+}
+
+/**
+ * Whether {@link dayOf} is carried, for less.
+ *
+ * @param question - Demand, unit and cable
+ * @param bank - The battery
+ * @returns The verdict, and the charge that is left
+ * @source battery-model-fit
+ */
+export function dayOutlookOf(question: BatteryQuestion, bank: BatteryBank): DayOutlook {
+  const { inverter, cableResistanceOhm } = question
+  const stretches = stretchesOf(question)
+  return dayOutlook(bankModel(bank), stretches, { cutOffV: inverter.cutOffV, cableOhm: cableResistanceOhm })
+}
+
+/** Candidates of one question have most loads and units in common, and a day does not depend on who takes turns. */
+const stretchesByLoads = new WeakMap<readonly Load[], Map<FedInverter, readonly Stretch[]>>()
+
+function stretchesOf(question: BatteryQuestion): readonly Stretch[] {
+  const { demand, inverter } = question
+  const kept = stretchesByLoads.get(demand.loads) ?? new Map<FedInverter, readonly Stretch[]>()
+  const known = kept.get(inverter)
+  if (known !== undefined) return known
+  const made = dayStretches(plannedOf(question))
+  kept.set(inverter, made)
+  stretchesByLoads.set(demand.loads, kept)
+  return made
+}
+
+function plannedOf({ demand, inverter }: BatteryQuestion) {
+  const idleHours = Math.max(0, hoursSwitchedOn(demand) - busyHours(demand))
+  return { inverter: lossesOf(inverter), loads: plannedLoads(demand), idleHours }
 }
 
 /**
@@ -36,8 +70,7 @@ export function dayEnergyWh(demand: Demand, inverter: FedInverter): number {
   const idleW = dcPower(inverter, 0)
   let energyWh = idleW * Math.max(0, hoursSwitchedOn(demand) - busyHours(demand))
   for (const load of demand.loads) {
-    const hours = (load.minutesPerDay * load.dutyFraction) / 60
-    energyWh += hours * dcPower(inverter, load.quantity * load.typicalW)
+    energyWh += drawnHours(load) * dcPower(inverter, load.quantity * load.typicalW)
   }
   return energyWh
 }
@@ -73,6 +106,16 @@ export function drawnW({ quantity, typicalW }: Load): number {
   return quantity * typicalW
 }
 
+/**
+ * Time in a day that a load draws its power.
+ *
+ * @param load - The load
+ * @returns Time. [h] 0..24
+ */
+export function drawnHours({ minutesPerDay, dutyFraction }: Load): number {
+  return (minutesPerDay * dutyFraction) / 60
+}
+
 function plannedLoads(demand: Demand) {
   return demand.loads.map((load) => ({
     id: load.id,
@@ -83,5 +126,5 @@ function plannedLoads(demand: Demand) {
 }
 
 function busyHours(demand: Demand): number {
-  return demand.loads.reduce((sum, load) => sum + (load.minutesPerDay * load.dutyFraction) / 60, 0)
+  return demand.loads.reduce((sum, load) => sum + drawnHours(load), 0)
 }

@@ -1,3 +1,4 @@
+import type { BatteryBank } from '../battery/bank.ts'
 import type { Supply } from '../inverters/need.ts'
 import type { Demand } from '../loads/demand.ts'
 import type { FedInverter } from './fed-inverter.ts'
@@ -9,9 +10,15 @@ export interface BatteryQuestion {
   readonly inverter: FedInverter
   /** Both ways, at full power. [ohm] */
   readonly cableResistanceOhm: number
-  /**
-   * The same hours and the same codes of findings for a fraction of the work: no curve, and no search for the
-   * battery that a load too long would take.
-   */
-  readonly outlookOnly?: boolean | undefined
+}
+
+/** A steady power that a battery is asked for. */
+export interface SteadyQuestion {
+  readonly bank: BatteryBank
+  /** At the inverter's input: what it has to last with, the most while loads run, and the most of a start. [W] */
+  readonly dcPowerW: number
+  readonly dcPowerRunningW: number
+  readonly dcPowerStartingW: number
+  readonly cutOffV?: number | undefined
+  readonly cableResistanceOhm?: number | undefined
 }

@@ -8,7 +8,7 @@ import { leadAcidShares, lithiumShare, shareAtHours } from './temperature.ts'
 
 /** A question to {@link bankFor}. */
 export interface BankSizeQuestion {
-  /** Energy at the battery in a day. [Wh] 0..1,000,000 */
+  /** Energy at the battery in a day. [Wh] 0..1e9 */
   readonly energyWhPerDay: number
   /** Days without a recharge. 0.1..30 */
   readonly days: number
@@ -22,7 +22,7 @@ export interface BankSizeQuestion {
   readonly endOfLifeFraction?: number | undefined
   /** Added to the capacity. 0..1, default 0 */
   readonly marginFraction?: number | undefined
-  /** Largest steady power at the inverter's input. [W] 0..100,000, default 0 */
+  /** Largest steady power at the inverter's input. [W] 0..1e9, default 0 */
   readonly peakDcPowerW?: number | undefined
 }
 
@@ -56,13 +56,13 @@ export function bankFor(question: BankSizeQuestion): BankSize {
   const { temperatureC = 25, endOfLifeFraction = 1, marginFraction = 0, peakDcPowerW = 0 } = question
   const figures = CHEMISTRIES[question.chemistry]
   const minSocFraction = question.minSocFraction ?? figures.minSocFraction
-  requireInRange('energyWhPerDay', question.energyWhPerDay, 0, 1_000_000)
+  requireInRange('energyWhPerDay', question.energyWhPerDay, 0, 1e9)
   requireInRange('days', question.days, 0.1, 30)
   requireInRange('minSocFraction', minSocFraction, 0, 0.95)
   requireInRange('temperatureC', temperatureC, -40, 80)
   requireInRange('endOfLifeFraction', endOfLifeFraction, 0.3, 1)
   requireInRange('marginFraction', marginFraction, 0, 1)
-  requireInRange('peakDcPowerW', peakDcPowerW, 0, 100_000)
+  requireInRange('peakDcPowerW', peakDcPowerW, 0, 1e9)
   const usableFraction = 1 - minSocFraction
   const temperatureFraction =
     figures.kind.family === 'lithium'
@@ -101,11 +101,21 @@ export function capacityForRunAh(question: RuntimeQuestion, hours: number): numb
     return Math.log(runtimeOfModel(model, { ...question, curvePoints: 2 }).hoursLow / hours)
   }
   const most = Math.log(LARGEST_AH)
-  if (over(most) < 0) return undefined
-  return over(0) >= 0
-    ? 1
-    : Math.exp(firstNotBelow({ low: 0, high: most, value: over, within: CAPACITY_PRECISION }))
+  let low = 0
+  let high = Math.min(most, Math.log(question.bank.capacityAh))
+  // Time grows a little faster than capacity: a few steps from this bank lead just past the wanted one.
+  for (let short = over(high); short < 0; short = over(high)) {
+    if (high === most) return undefined
+    low = high
+    high = Math.min(most, high + Math.min(LARGEST_STEP, LEAST_STEP - short))
+  }
+  if (low === 0 && over(0) >= 0) return 1
+  return Math.exp(firstNotBelow({ low, high, value: over, within: CAPACITY_PRECISION }))
 }
+
+/** Steps of the capacity's logarithm in which a bank that is large enough is looked for. */
+const LEAST_STEP = 0.02
+const LARGEST_STEP = 1
 
 /** The capacity is found to a part in ten thousand: its logarithm to this. */
 const CAPACITY_PRECISION = 1e-4

@@ -19,7 +19,7 @@ export interface BatteryBank {
   readonly chemistry: BatteryChemistry
   /** [Ah] 0.5..100,000 */
   readonly capacityAh: number
-  /** Discharge time for which the capacity is stated. [h] 0.5..120, default 20 */
+  /** Discharge time for which the capacity is stated. [h] 0.1..120, default 20 */
   readonly hourRateH?: number | undefined
   /** Capacities at other discharge times. */
   readonly otherRates?: readonly OtherRate[] | undefined
@@ -82,11 +82,22 @@ export interface BankModel {
  * @param bank - The bank as described
  * @returns The model, with the figures that were assumed
  * @throws CoreError `out_of_range`, naming the field and its bounds
- * @remarks Resistance: the sheet's figure, or the chemistry's resistance times capacity, times the factor for
+ * @remarks Kept as long as the description is. Resistance: the sheet's figure, or the chemistry's resistance times capacity, times the factor for
  * a steady load, over health (assumption), times the temperature's factor for lithium.
  * @source battery-model-fit
  */
 export function bankModel(bank: BatteryBank): BankModel {
+  const known = models.get(bank)
+  if (known !== undefined) return known
+  const model = madeModel(bank)
+  models.set(bank, model)
+  return model
+}
+
+/** One answer asks a bank's model many times, and a range's banks are asked again with every answer. */
+const models = new WeakMap<BatteryBank, BankModel>()
+
+function madeModel(bank: BatteryBank): BankModel {
   requireBank(bank)
   const figures = CHEMISTRIES[bank.chemistry]
   const { kind } = figures
@@ -144,16 +155,16 @@ export function openCircuitV(bank: {
 
 function requireBank(bank: BatteryBank): void {
   requireInRange('capacityAh', bank.capacityAh, 0.5, 100_000)
-  requireInRange('hourRateH', bank.hourRateH ?? 20, 0.5, 120)
+  requireInRange('hourRateH', bank.hourRateH ?? 20, 0.1, 120)
   requireInRange('minSocFraction', bank.minSocFraction ?? 0, 0, 1)
   requireInRange('startSocFraction', bank.startSocFraction ?? 1, 0, 1)
   requireInRange('temperatureC', bank.temperatureC ?? 25, -40, 80)
   requireInRange('healthFraction', bank.healthFraction ?? 1, 0.3, 1)
-  requireInRange('maxDischargeA', bank.maxDischargeA ?? 1, 1e-9, 1e9)
+  requireInRange('maxDischargeA', bank.maxDischargeA ?? 1, Number.MIN_VALUE, Number.MAX_VALUE)
   requireInRange('internalResistanceOhm', bank.internalResistanceOhm ?? 0, 0, 1e5)
   for (const other of bank.otherRates ?? []) {
     requireInRange('otherRates.hourRateH', other.hourRateH, 0.05, 240)
-    requireInRange('otherRates.capacityAh', other.capacityAh, 1e-6, 1e9)
+    requireInRange('otherRates.capacityAh', other.capacityAh, 1e-6, Number.MAX_VALUE)
   }
 }
 

@@ -1,6 +1,6 @@
 import { LEAD_ACID_CELL, type LeadAcidFigures } from '../tables/chemistries.ts'
 import type { BankModel } from './bank.ts'
-import { interpolate } from './table-lookup.ts'
+import { interpolate, whereReached } from './table-lookup.ts'
 
 /**
  * Current at which a source gives a power through its resistance.
@@ -49,6 +49,62 @@ export function loadCurrentA(
   const plainA = constantPowerCurrentA(lineV, resistanceOhm + cableOhm, powerW)
   return plainA * resistanceOhm >= kneeV ? plainA : Number.POSITIVE_INFINITY
 }
+
+/**
+ * State of charge at which a lead-acid bank's discharge passes from the knee's line to the plain one.
+ *
+ * @param model - The bank
+ * @param powerW - Power at the inverter's input. [W] above 0
+ * @param cableOhm - Resistance of the battery cable, both ways. [ohm] 0 or more
+ * @returns Where the current is just so large that the knee is gone; 0 or less where there is no such place, or
+ * for lithium
+ * @source battery-model-fit
+ */
+export function kneeEndSoc(model: BankModel, powerW: number, cableOhm: number): number {
+  const { kind } = model.figures
+  const { resistanceOhm, cells } = model
+  if (kind.family === 'lithium' || resistanceOhm === 0) return 0
+  const { lineV: emptyV, kneeV } = leadAcidLine(model, kind, 0)
+  const currentA = kneeV / resistanceOhm
+  const lineV = powerW / currentA + currentA * (resistanceOhm + cableOhm)
+  return (lineV - emptyV) / (cells * (kind.fullCellV - kind.emptyCellV))
+}
+
+/**
+ * State of charge at which a power takes a current from a bank.
+ *
+ * @param model - The bank
+ * @param currentA - The current. [A] above 0
+ * @param load - Power at the inverter's input [W] above 0 and resistance of the cable, both ways [ohm]
+ * @returns State of charge, beyond 0..1 or infinite where the current is none of this bank's
+ * @remarks The current given, the voltage is a line of the charge with one exponential: Newton's rule from below,
+ * where each step falls short of the place.
+ * @source battery-model-fit
+ */
+export function socAtCurrent(
+  model: BankModel,
+  currentA: number,
+  load: { readonly powerW: number; readonly cableOhm: number },
+): number {
+  const { kind } = model.figures
+  const { resistanceOhm, cells } = model
+  const emfV = load.powerW / currentA + currentA * (resistanceOhm + load.cableOhm)
+  if (kind.family === 'lithium') return whereReached(model.figures.openCircuitCellV, emfV / cells)
+  const { lineV: emptyV, kneeV } = leadAcidLine(model, kind, 0)
+  const perSocV = cells * (kind.fullCellV - kind.emptyCellV)
+  const leftV = Math.max(0, kneeV - currentA * resistanceOhm)
+  let soc = Math.max(0, (emfV - emptyV) / perSocV)
+  for (let pass = 0; pass < NEWTON_PASSES; pass++) {
+    const fallV = leftV * Math.exp(-soc / LEAD_ACID_CELL.kneeSocFraction)
+    const step = (emfV - emptyV - perSocV * soc + fallV) / (perSocV + fallV / LEAD_ACID_CELL.kneeSocFraction)
+    soc += step
+    if (Math.abs(step) < NEWTON_PRECISION) break
+  }
+  return soc
+}
+
+const NEWTON_PASSES = 20
+const NEWTON_PRECISION = 1e-15
 
 /** Current and voltages of a bank under a load. */
 export interface OperatingPoint {

@@ -10,7 +10,7 @@ export interface RechargeQuestion {
     readonly capacityAh: number
     readonly temperatureC?: number | undefined
   }
-  /** Energy taken from the battery that is to be put back. [Wh] 0..1,000,000 */
+  /** Energy taken from the battery that is to be put back. [Wh] 0..1e9 */
   readonly energyWh: number
   /** Hours of full sun a day. 0.5..12 */
   readonly sunHours?: number | undefined
@@ -61,7 +61,7 @@ export function rechargeFor(question: RechargeQuestion): Recharge {
   const { bank, energyWh, sunHours, chargerA } = question
   const figures = CHEMISTRIES[bank.chemistry]
   const temperatureC = bank.temperatureC ?? 25
-  requireInRange('energyWh', energyWh, 0, 1_000_000)
+  requireInRange('energyWh', energyWh, 0, 1e9)
   requireInRange('capacityAh', bank.capacityAh, 0.5, 100_000)
   requireInRange('temperatureC', temperatureC, -40, 80)
   if (sunHours !== undefined) requireInRange('sunHours', sunHours, 0.5, 12)

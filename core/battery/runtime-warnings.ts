@@ -40,17 +40,19 @@ export function runtimeWarnings(model: BankModel, run: WarnedRun): readonly Runt
   const startA = loadCurrentA(model, model.startSocFraction, load.powerW, load.cableOhm)
   const stopped = hours === 0
   const lithium = model.figures.kind.family === 'lithium'
-  const tests: readonly (readonly [RuntimeWarning, boolean])[] = [
-    ['under-20-minutes', hours < FIRM_HOURS],
-    ['voltage-collapse', !Number.isFinite(startA)],
-    ['cut-off-at-once', stopped && limitedBy === 'cut-off-voltage'],
-    ['discharge-limit-exceeded', limitedBy === 'discharge-limit'],
-    ['nothing-usable', stopped && limitedBy === 'state-of-charge'],
-    ['longer-than-a-year', hours > 8760],
-    ['self-discharge-not-counted', hours > SELF_DISCHARGE_HOURS],
-    ['heavier-than-advised', startA > model.figures.advisedLimitPerH * model.bank.capacityAh],
-    ['gel-figures-unverified', model.bank.chemistry === 'gel'],
-    ['cold-lithium-charge', lithium && model.temperatureC < model.figures.chargeTemperatureC[0]],
-  ]
-  return tests.filter(([, applies]) => applies).map(([code]) => code)
+  const warnings: RuntimeWarning[] = []
+  const tell = (code: RuntimeWarning, applies: boolean) => {
+    if (applies) warnings.push(code)
+  }
+  tell('under-20-minutes', hours < FIRM_HOURS)
+  tell('voltage-collapse', !Number.isFinite(startA))
+  tell('cut-off-at-once', stopped && limitedBy === 'cut-off-voltage')
+  tell('discharge-limit-exceeded', limitedBy === 'discharge-limit')
+  tell('nothing-usable', stopped && limitedBy === 'state-of-charge')
+  tell('longer-than-a-year', hours > 8760)
+  tell('self-discharge-not-counted', hours > SELF_DISCHARGE_HOURS)
+  tell('heavier-than-advised', startA > model.figures.advisedLimitPerH * model.bank.capacityAh)
+  tell('gel-figures-unverified', model.bank.chemistry === 'gel')
+  tell('cold-lithium-charge', lithium && model.temperatureC < model.figures.chargeTemperatureC[0])
+  return warnings
 }

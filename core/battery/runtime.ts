@@ -1,8 +1,10 @@
 import { requireInRange } from '../errors.ts'
 import { type AssumedFigure, type BankModel, type BatteryBank, bankModel } from './bank.ts'
 import {
+  type Discharge,
   type DischargePoint,
   discharge,
+  dischargeCurve,
   hoursAtBankTemperature,
   type RunEnd,
   type RunLimit,
@@ -16,7 +18,7 @@ import { errorBand } from './uncertainty.ts'
 /** A question to {@link predictRuntime}. */
 export interface RuntimeQuestion {
   readonly bank: BatteryBank
-  /** Power at the inverter's input. [W] 0..100,000 */
+  /** Power at the inverter's input. [W] 0..1e9 */
   readonly dcPowerW: number
   /** Low-voltage cut-off at the inverter's input. [V] 0..100; default: the rated end voltage of the cells */
   readonly cutOffV?: number | undefined
@@ -84,25 +86,71 @@ export function predictRuntime(question: RuntimeQuestion): RuntimePrediction {
  * @source battery-model-fit
  */
 export function runtimeOfModel(model: BankModel, question: Omit<RuntimeQuestion, 'bank'>): RuntimePrediction {
-  const { dcPowerW, cutOffV = model.ratedEndV, cableResistanceOhm = 0, curvePoints = 60 } = question
-  requireInRange('dcPowerW', dcPowerW, 0, 100_000)
+  const { curvePoints = 60 } = question
+  requireInRange('curvePoints', curvePoints, 2, 60)
+  const run = runOf(model, question)
+  if (run.kind === 'none') return noRun(model, run)
+  return run.kind === 'idle' ? idleRun(model, run) : loadedRun(model, run, Math.floor(curvePoints))
+}
+
+/** Hours of a run and what is told beside them. */
+export type RuntimeOutlook = Pick<RuntimePrediction, 'hours' | 'warnings'>
+
+/**
+ * Hours and warnings of {@link runtimeOfModel}, for a third of its work: without low and high, and without a curve.
+ *
+ * @param model - Model of the bank
+ * @param question - Power, cut-off, cable
+ * @returns The same hours and warnings
+ * @throws CoreError `out_of_range`, naming the field and its bounds
+ * @source battery-model-fit
+ */
+export function runtimeOutlook(
+  model: BankModel,
+  question: Omit<RuntimeQuestion, 'bank' | 'curvePoints'>,
+): RuntimeOutlook {
+  const run = runOf(model, question)
+  const hours = run.kind === 'idle' ? LONGEST_HOURS : Math.min(run.hours, LONGEST_HOURS)
+  return { hours, warnings: warningsOf(model, run) }
+}
+
+/** A run as far as its end: that of a load, of none to speak of, or one that can't start. */
+interface Run {
+  readonly kind: 'loaded' | 'idle' | 'none'
+  readonly load: SteadyLoad
+  readonly end: RunEnd
+  readonly raw: Discharge
+  /** At the bank's temperature. */
+  readonly hours: number
+}
+
+const NO_DISCHARGE: Discharge = { hours: 0, averageA: 0 }
+
+function runOf(model: BankModel, question: Omit<RuntimeQuestion, 'bank' | 'curvePoints'>): Run {
+  const { dcPowerW, cutOffV = model.ratedEndV, cableResistanceOhm = 0 } = question
+  requireInRange('dcPowerW', dcPowerW, 0, 1e9)
   requireInRange('cutOffV', cutOffV, 0, 100)
   requireInRange('cableResistanceOhm', cableResistanceOhm, 0, 10)
-  requireInRange('curvePoints', curvePoints, 2, 60)
   const leastW = NEGLIGIBLE_PER_H * model.bank.capacityAh * model.bank.nominalV
   const load = { powerW: Math.max(dcPowerW, leastW), cutOffV, cableOhm: cableResistanceOhm }
   const end = runEnd(model, load)
-  if (model.startSocFraction - end.socFraction < LEAST_SOC_SPAN) return noRun(model, load, end.limitedBy)
-  const raw = discharge(model, load, end.socFraction, Math.floor(curvePoints))
-  const rawHours = raw.at(-1)?.hours ?? 0
-  const hours = hoursAtBankTemperature(model, rawHours)
-  const run = { raw, hours, stretch: hours / rawHours }
-  return dcPowerW < leastW ? idleRun(model, load, run) : loadedRun(model, load, run, end)
+  if (model.startSocFraction - end.socFraction < LEAST_SOC_SPAN) {
+    return { kind: 'none', load, end, raw: NO_DISCHARGE, hours: 0 }
+  }
+  const raw = discharge(model, load, end.socFraction)
+  const kind = dcPowerW < leastW ? 'idle' : 'loaded'
+  return { kind, load, end, raw, hours: hoursAtBankTemperature(model, raw.hours) }
 }
 
-function loadedRun(model: BankModel, load: SteadyLoad, run: Run, end: RunEnd): RuntimePrediction {
-  const { hours } = run
-  const spread = hoursSpread(model, load, run)
+function warningsOf(model: BankModel, { kind, load, end, hours }: Run): readonly RuntimeWarning[] {
+  return kind === 'idle'
+    ? runtimeWarnings(model, { load, hours: Number.POSITIVE_INFINITY, limitedBy: 'state-of-charge' })
+    : runtimeWarnings(model, { load, hours, limitedBy: end.limitedBy })
+}
+
+function loadedRun(model: BankModel, run: Run, curvePoints: number): RuntimePrediction {
+  const { hours, load, end } = run
+  const spread = hoursSpread(model, run)
   const capped = Math.min(hours, LONGEST_HOURS)
   return {
     hours: capped,
@@ -111,81 +159,69 @@ function loadedRun(model: BankModel, load: SteadyLoad, run: Run, end: RunEnd): R
     limitedBy: end.limitedBy,
     endSocFraction: end.socFraction,
     usableWh: hours * load.powerW,
-    averageA: averageCurrentA(run.raw),
-    curve: told(run, load),
-    warnings: runtimeWarnings(model, { load, hours, limitedBy: end.limitedBy }),
+    averageA: run.raw.averageA,
+    curve: told(run, dischargeCurve(model, load, end.socFraction, curvePoints)),
+    warnings: warningsOf(model, run),
     assumed: model.assumed,
   }
 }
 
 /** No load empties nothing: told as the longest time, with the energy that a slow discharge would give. */
-function idleRun(model: BankModel, load: SteadyLoad, run: Run): RuntimePrediction {
-  const limitedBy = 'state-of-charge'
+function idleRun(model: BankModel, run: Run): RuntimePrediction {
+  const { load, hours } = run
   return {
     hours: LONGEST_HOURS,
     hoursLow: LONGEST_HOURS,
     hoursHigh: LONGEST_HOURS,
-    limitedBy,
+    limitedBy: 'state-of-charge',
     endSocFraction: model.startSocFraction,
-    usableWh: run.hours * load.powerW,
+    usableWh: hours * load.powerW,
     averageA: 0,
     curve: flatCurve(model),
-    warnings: runtimeWarnings(model, { load, hours: Number.POSITIVE_INFINITY, limitedBy }),
+    warnings: warningsOf(model, run),
     assumed: model.assumed,
   }
 }
 
-function noRun(model: BankModel, load: SteadyLoad, limitedBy: RunLimit): RuntimePrediction {
+function noRun(model: BankModel, run: Run): RuntimePrediction {
   return {
     hours: 0,
     hoursLow: 0,
     hoursHigh: 0,
-    limitedBy,
+    limitedBy: run.end.limitedBy,
     endSocFraction: model.startSocFraction,
     usableWh: 0,
     averageA: 0,
     curve: [],
-    warnings: runtimeWarnings(model, { load, hours: 0, limitedBy }),
+    warnings: warningsOf(model, run),
     assumed: model.assumed,
   }
 }
 
-/** Time-weighted mean current of a discharge. */
-function averageCurrentA(raw: readonly DischargePoint[]): number {
-  let charge = 0
-  let last: DischargePoint | undefined
-  for (const point of raw) {
-    if (last) charge += ((last.currentA + point.currentA) / 2) * (point.hours - last.hours)
-    last = point
-  }
-  return last === undefined || last.hours === 0 ? 0 : charge / last.hours
-}
-
-function told({ raw, stretch }: Run, load: SteadyLoad): readonly CurvePoint[] {
+function told({ load, hours }: Run, points: readonly DischargePoint[]): readonly CurvePoint[] {
   const curve: CurvePoint[] = []
   let last: DischargePoint | undefined
-  for (const point of raw) {
-    const hours = point.hours * stretch
-    if (hours > LONGEST_HOURS) {
-      if (last) curve.push(asTold(between(last, point, LONGEST_HOURS / stretch), load, stretch))
+  for (const point of points) {
+    if (point.timeShare * hours > LONGEST_HOURS) {
+      if (last) curve.push(asTold(between(last, point, LONGEST_HOURS / hours), load, hours))
       break
     }
-    curve.push(asTold(point, load, stretch))
+    curve.push(asTold(point, load, hours))
     last = point
   }
   return curve
 }
 
-function asTold(point: DischargePoint, load: SteadyLoad, stretch: number): CurvePoint {
-  const { currentA, socFraction } = point
+function asTold(point: DischargePoint, load: SteadyLoad, hours: number): CurvePoint {
+  const { currentA, socFraction, timeShare } = point
   const terminalV = load.powerW / currentA + currentA * load.cableOhm
-  return { hours: point.hours * stretch, socFraction, terminalV, currentA }
+  return { hours: timeShare * hours, socFraction, terminalV, currentA }
 }
 
-function between(from: DischargePoint, to: DischargePoint, hours: number): DischargePoint {
-  const share = (hours - from.hours) / (to.hours - from.hours)
+function between(from: DischargePoint, to: DischargePoint, timeShare: number): DischargePoint {
+  const share = (timeShare - from.timeShare) / (to.timeShare - from.timeShare)
   return {
-    hours,
+    timeShare,
     socFraction: from.socFraction + share * (to.socFraction - from.socFraction),
     currentA: from.currentA + share * (to.currentA - from.currentA),
   }
@@ -197,39 +233,22 @@ function flatCurve(model: BankModel): readonly CurvePoint[] {
   return [0, LONGEST_HOURS].map((hours) => ({ hours, socFraction, terminalV, currentA: 0 }))
 }
 
-interface Run {
-  readonly raw: readonly DischargePoint[]
-  readonly hours: number
-  readonly stretch: number
-}
-
 /** The band of the prediction, and beyond it the spread of the resistance where a voltage ends the run. */
-function hoursSpread(model: BankModel, load: SteadyLoad, run: Run): { low: number; high: number } {
-  const band = errorBand(model, run.hours)
+function hoursSpread(model: BankModel, { load, raw, end, hours }: Run): { low: number; high: number } {
+  const band = errorBand(model, hours)
   const [down, up] = model.resistanceSpread
+  const endSoc = end.socFraction
+  const stretch = hours / raw.hours
   const worse = runEnd({ ...model, resistanceOhm: model.resistanceOhm * up }, load).socFraction
-  const better = runEnd({ ...model, resistanceOhm: model.resistanceOhm * down }, load).socFraction
-  const last = run.raw.at(-1)
-  const endSoc = last?.socFraction ?? 0
-  const shortened = worse > endSoc ? hoursDownTo(run.raw, worse) * run.stretch : run.hours
-  const lastA = last?.currentA ?? loadCurrentA(model, endSoc, load.powerW, load.cableOhm)
-  const longer = ((endSoc - better) * model.capacityShare * model.rate.chargeAh) / lastA
+  const shortened = worse > endSoc ? discharge(model, load, worse).hours * stretch : hours
+  let longer = 0
+  if (end.limitedBy !== 'state-of-charge') {
+    const better = runEnd({ ...model, resistanceOhm: model.resistanceOhm * down }, load).socFraction
+    const lastA = loadCurrentA(model, endSoc, load.powerW, load.cableOhm)
+    longer = ((endSoc - better) * model.capacityShare * model.rate.chargeAh) / lastA
+  }
   return {
     low: shortened / (1 + band.overFraction),
-    high: (run.hours + Math.max(0, longer) * run.stretch) / (1 - band.underFraction),
+    high: (hours + Math.max(0, longer) * stretch) / (1 - band.underFraction),
   }
-}
-
-/** Time at which a discharge comes down to a state of charge, on straight lines between its points. */
-function hoursDownTo(raw: readonly DischargePoint[], soc: number): number {
-  let last: DischargePoint | undefined
-  for (const point of raw) {
-    if (point.socFraction <= soc) {
-      if (last === undefined) return 0
-      const share = (last.socFraction - soc) / (last.socFraction - point.socFraction)
-      return last.hours + share * (point.hours - last.hours)
-    }
-    last = point
-  }
-  return last?.hours ?? 0
 }

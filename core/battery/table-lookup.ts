@@ -21,6 +21,25 @@ export function interpolate(points: Points, x: number): number {
 }
 
 /**
+ * Where a rising straight-line table comes to a value.
+ *
+ * @param points - `[x, y]` with x and y rising; at least one
+ * @param y - The value, in the table's unit
+ * @returns x at which the table is y; infinite, with its sign, beyond its ends
+ */
+export function whereReached(points: Points, y: number): number {
+  let low: Points[number] | undefined
+  for (const high of points) {
+    if (y <= high[1]) {
+      if (low === undefined) return y < high[1] ? Number.NEGATIVE_INFINITY : high[0]
+      return low[0] + ((high[0] - low[0]) * (y - low[1])) / (high[1] - low[1])
+    }
+    low = high
+  }
+  return Number.POSITIVE_INFINITY
+}
+
+/**
  * Smallest x of a stretch at which a condition holds that, once true, stays true for every larger x.
  *
  * @param low - Where it does not hold

@@ -22,8 +22,9 @@ export function errorBand(model: BankModel, hours: number): ErrorBand {
   const rows = ERROR_BANDS[bandName(model)]
   const widening = untestedWidening(model)
   let [lowHours, under, over]: readonly [number, number, number] = rows[0]
-  for (const [highHours, highUnder, highOver] of rows.slice(1)) {
+  for (const [highHours, highUnder, highOver] of rows) {
     if (hours <= lowHours) break
+    if (highHours === lowHours) continue
     const share = Math.min(1, Math.log(hours / lowHours) / Math.log(highHours / lowHours))
     under += (highUnder - under) * share
     over += (highOver - over) * share

@@ -13,7 +13,7 @@ export interface Verdict {
 /** The whole range judged, in the order of choice. */
 export interface Choice {
   readonly verdicts: readonly Verdict[]
-  /** Index in `verdicts` of the smallest that fits, or -1. */
+  /** Index in `verdicts` of the smallest that fits, or of the one asked for; -1 where none fits. */
   readonly chosen: number
 }
 

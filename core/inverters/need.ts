@@ -12,6 +12,8 @@ export interface Preferences {
   /** A decimal string in the shop's currency. */
   readonly maxPrice?: string | undefined
   readonly features?: readonly InverterFeature[] | undefined
+  /** A unit to recommend in place of the smallest, as long as it fits. */
+  readonly sku?: string | undefined
 }
 
 /** How and from what an inverter is fed. */

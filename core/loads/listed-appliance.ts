@@ -69,3 +69,14 @@ export function listedAt(appliance: Appliance, mainsV: number): ListedAppliance 
     ratedByCookingPower: appliance.ratedByCookingPower ?? false,
   }
 }
+
+/**
+ * The low figure of an appliance's input power: smaller ones are hardly to be had.
+ *
+ * @param appliance - An entry of an appliance list
+ * @param mainsV - Nominal mains voltage. [V] 100..240
+ * @returns Power. [W]
+ */
+export function leastInputW({ inputW }: Appliance, mainsV: number): number {
+  return inputW[mainsFamilyFor(mainsV)].low
+}

@@ -1,6 +1,6 @@
 import { assumedFigures, type InverterFigures } from '../inverters/figures.ts'
 import type { Appliance } from '../loads/appliance.ts'
-import { type ListedAppliance, listedAt } from '../loads/listed-appliance.ts'
+import { type ListedAppliance, leastInputW, listedAt } from '../loads/listed-appliance.ts'
 import { type PreparedParts, prepareParts } from './kit/parts.ts'
 import { type FullPolicy, policyOf } from './policy.ts'
 import type { Inverter, RangeDocument } from './range-document.ts'
@@ -21,6 +21,8 @@ export interface PreparedRange {
   readonly inverters: readonly PreparedInverter[]
   /** The built-in appliance list and the shop's own entries, the shop's winning, at the shop's mains voltage. */
   readonly appliances: ReadonlyMap<string, ListedAppliance>
+  /** Power below which each of them is hardly to be had. [W] */
+  readonly leastInputsW: ReadonlyMap<string, number>
   /** Batteries, cables, fuses and connectors, cheapest first. */
   readonly parts: PreparedParts
 }
@@ -44,17 +46,44 @@ export function prepareRange(
     priceNumber: Number(unit.price),
   }))
   const { shop } = document
-  const appliances = new Map<string, ListedAppliance>()
-  for (const appliance of [...builtIn, ...(shop.appliances ?? [])]) {
-    appliances.set(appliance.id, listedAt(appliance, shop.mains.nominalV))
-  }
+  const { appliances, leastInputsW } = withOwn(builtInAt(builtIn, shop.mains.nominalV), shop)
   return {
     document,
     version,
     policy: policyOf(shop),
     inverters: inverters.sort(byChoice),
     appliances,
+    leastInputsW,
     parts: prepareParts(document),
+  }
+}
+
+type Listed = Pick<PreparedRange, 'appliances' | 'leastInputsW'>
+
+const listedBuiltIn = new WeakMap<readonly Appliance[], Map<number, Listed>>()
+
+/** The built-in list at a mains voltage, one for all shops of that voltage: it would be most of what a range takes. */
+function builtInAt(builtIn: readonly Appliance[], mainsV: number): Listed {
+  const lists = listedBuiltIn.get(builtIn) ?? new Map<number, Listed>()
+  listedBuiltIn.set(builtIn, lists)
+  const listed = lists.get(mainsV) ?? listedOf(builtIn, mainsV)
+  lists.set(mainsV, listed)
+  return listed
+}
+
+function withOwn(listed: Listed, { appliances = [], mains }: RangeDocument['shop']): Listed {
+  if (appliances.length === 0) return listed
+  const own = listedOf(appliances, mains.nominalV)
+  return {
+    appliances: new Map([...listed.appliances, ...own.appliances]),
+    leastInputsW: new Map([...listed.leastInputsW, ...own.leastInputsW]),
+  }
+}
+
+function listedOf(list: readonly Appliance[], mainsV: number): Listed {
+  return {
+    appliances: new Map(list.map((appliance) => [appliance.id, listedAt(appliance, mainsV)])),
+    leastInputsW: new Map(list.map((appliance) => [appliance.id, leastInputW(appliance, mainsV)])),
   }
 }
 

@@ -1,5 +1,4 @@
 import type { RatingFigure } from './power-figures.ts'
-import type { SourceId } from './sources.ts'
 
 export {
   CORRECTED_POWER_FACTOR,
@@ -8,22 +7,6 @@ export {
   INPUT_POWER_BOUNDS_W,
   type RatingFigure,
 } from './power-figures.ts'
-
-/** One microwave oven known by both of its powers. [W] */
-export interface CookingPair {
-  readonly cookingW: number
-  readonly inputW: number
-  readonly sourceIds: readonly SourceId[]
-}
-
-/** Cooking power and mains input of microwave ovens, as published or known. */
-export const COOKING_PAIRS: readonly CookingPair[] = [
-  { cookingW: 900, inputW: 1400, sourceIds: ['mackay-chapter-7'] },
-  { cookingW: 700, inputW: 1100, sourceIds: ['microwave-encyclopaedia'] },
-  { cookingW: 900, inputW: 1287, sourceIds: ['microwave-plug-meter-2007'] },
-  { cookingW: 950, inputW: 1319, sourceIds: ['giancoli-microwave-problem'] },
-  { cookingW: 600, inputW: 1200, sourceIds: ['common-practice'] },
-]
 
 /**
  * Cooking power over mains input to size for: the lowest pair known, 600 W of 1200 W. It lies below the

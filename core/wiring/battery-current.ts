@@ -45,7 +45,7 @@ export function worstCaseCurrentA(unit: {
 /**
  * Mains power that a vehicle socket or a connector can pass.
  *
- * @param connection.limitA - Current that it may carry for long. [A] 0..10000
+ * @param connection.limitA - Current that it may carry for long. [A] 0..100,000
  * @param connection.lowestV - Lowest working voltage of the battery side. [V] 3..150
  * @param connection.efficiencyFullFraction - Efficiency of the inverter at full load. 0.1..1
  * @returns Power on the mains side. [W]
@@ -57,7 +57,7 @@ export function connectionLimitW(connection: {
   readonly lowestV: number
   readonly efficiencyFullFraction: number
 }): number {
-  requireInRange('limitA', connection.limitA, 0, 10_000)
+  requireInRange('limitA', connection.limitA, 0, 100_000)
   requireInRange('lowestV', connection.lowestV, 3, 150)
   requireInRange('efficiencyFullFraction', connection.efficiencyFullFraction, 0.1, 1)
   return connection.limitA * connection.lowestV * connection.efficiencyFullFraction

@@ -58,6 +58,8 @@ export interface CircuitConductor {
   readonly awg?: string
   readonly label: string
   readonly parallelPairs: number
+  /** Temperature that its insulation is rated for, or taken to be. [degC] */
+  readonly insulationC: number
   /** What all parallel pairs together may carry. [A] */
   readonly ampacityA: number
   /** [V] */
@@ -98,7 +100,7 @@ export type CircuitProblem =
       /** Fuse rating, or 1.25 x the current, that they would have to carry. [A] */
       readonly neededA: number
       /** The thinnest conductor that would do, where there is one. */
-      readonly needed?: { readonly label: string; readonly parallelPairs: number }
+      readonly needed?: Pick<CircuitConductor, 'areaMm2' | 'awg' | 'label' | 'parallelPairs'>
     }
   | { readonly problem: 'own-leads-drop'; readonly dropFraction: number; readonly limitFraction: number }
   | { readonly problem: 'own-leads-too-short'; readonly leadsM: number; readonly routeM: number }

@@ -128,7 +128,8 @@ function neededOf({ input }: Start, demand: ConductorDemand) {
   const choice = chooseConductor(input.wireSizes, demand)
   if (!choice.ok) return {}
   const { conductor, parallelPairs } = choice.chosen
-  return { needed: { label: conductor.label, parallelPairs } }
+  const { areaMm2, awg, label } = conductor
+  return { needed: { areaMm2, ...(awg !== undefined && { awg }), label, parallelPairs } }
 }
 
 function designed(
@@ -169,6 +170,7 @@ function conductorFigures(loaded: LoadedPairs, { input, worstCaseA }: Start): Ci
     ...(awg !== undefined && { awg }),
     label,
     parallelPairs,
+    insulationC: input.insulationC ?? ASSUMED_INSULATION_C,
     ampacityA,
     dropV,
     dropFraction: dropV / input.nominalV,

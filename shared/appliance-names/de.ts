@@ -199,8 +199,8 @@ export const namesDe: ApplianceNames = {
   },
   'bread-maker': { name: 'Brotbackautomat', synonyms: ['Brotbackmaschine', 'Backautomat', 'Brotmaschine'] },
   'vacuum-sealer': {
-    name: 'Vakuumierer',
-    synonyms: ['Vakuumiergerät', 'Folienschweißgerät', 'Vakuumverpacker', 'Vakuumgerät'],
+    name: 'Vakuumiergerät',
+    synonyms: ['Vakuumierer', 'Folienschweißgerät', 'Vakuumverpacker', 'Vakuumgerät'],
   },
   dishwasher: {
     name: 'Geschirrspüler',
@@ -1114,7 +1114,7 @@ export const namesDe: ApplianceNames = {
     note: 'Alte laufen ständig mit 60-120 W, elektronisch geregelte mit 5-45 W.',
   },
   'air-bed-pump': {
-    name: 'Luftbett- oder Zeltpumpe',
+    name: 'Luftmatratzen- oder Zeltpumpe',
     synonyms: ['Luftmatratzenpumpe', 'elektrische Luftpumpe', 'Gebläsepumpe', 'SUP-Pumpe', 'Luftbett'],
   },
   'pool-pump': {

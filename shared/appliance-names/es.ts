@@ -175,14 +175,8 @@ export const namesEs: ApplianceNames = {
     synonyms: ['licuadora de vaso', 'licuadora', 'batidora', 'mezcladora de batidos', 'batidora americana'],
   },
   'stand-mixer': {
-    name: 'Amasadora',
-    synonyms: [
-      'batidora amasadora',
-      'robot amasador',
-      'batidora de pie',
-      'robot de repostería',
-      'mezcladora de masa',
-    ],
+    name: 'Batidora amasadora',
+    synonyms: ['amasadora', 'robot amasador', 'batidora de pie', 'robot de repostería', 'mezcladora de masa'],
   },
   'food-processor': {
     name: 'Procesador de alimentos',
@@ -382,7 +376,7 @@ export const namesEs: ApplianceNames = {
     synonyms: ['radiador eléctrico', 'radiador', 'estufa de aceite', 'calefactor de aceite'],
   },
   'tube-heater': {
-    name: 'Calefactor de invernadero o antihelada',
+    name: 'Calefactor de invernadero o antiheladas',
     synonyms: [
       'calefactor antiheladas',
       'calefactor tubular',

@@ -31,7 +31,7 @@ export const namesFr: ApplianceNames = {
     synonyms: ['machine à capsules', 'machine à dosettes', 'cafetière à capsules', 'cafetière à dosettes'],
   },
   'espresso-machine': {
-    name: 'Machine à expresso (maison)',
+    name: 'Machine à expresso (domestique)',
     synonyms: [
       'machine à espresso',
       'expresso',
@@ -171,7 +171,7 @@ export const namesFr: ApplianceNames = {
     synonyms: ['pétrin', 'batteur sur socle', 'robot de cuisine', 'robot pétrisseur', 'batteur pâtissier'],
   },
   'food-processor': {
-    name: 'Robot hachoir',
+    name: 'Robot de cuisine (hachoir)',
     synonyms: [
       'hachoir électrique',
       'robot multifonction',
@@ -182,7 +182,7 @@ export const namesFr: ApplianceNames = {
     ],
   },
   juicer: {
-    name: 'Extracteur de jus',
+    name: 'Centrifugeuse ou extracteur de jus',
     synonyms: ['centrifugeuse', 'presse-agrumes', 'presse-fruits', 'machine à jus'],
   },
   'coffee-grinder': {
@@ -1005,14 +1005,8 @@ export const namesFr: ApplianceNames = {
     synonyms: ['pompe de forage', 'pompe immergée', 'pompe à puits', 'puits'],
   },
   'sump-pump': {
-    name: 'Pompe de cave, 1/3 hp',
-    synonyms: [
-      'pompe vide-cave',
-      'vide-cave',
-      'pompe de relevage',
-      "pompe d'inondation",
-      'pompe de drainage',
-    ],
+    name: 'Pompe vide-cave, 1/3 hp',
+    synonyms: ['pompe de cave', 'vide-cave', 'pompe de relevage', "pompe d'inondation", 'pompe de drainage'],
   },
   'bilge-pump': {
     name: "Pompe de cale ou d'assèchement sur secteur",

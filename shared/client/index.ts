@@ -19,7 +19,7 @@ export type Data<Id extends OperationId> = Operations[Id]['data']
 export interface ClientOptions {
   /** Where the service is, such as `https://sizing.shop.example`. */
   readonly baseUrl: string
-  /** Secret key of the shop, for its range. Never in a page. */
+  /** Secret key of the shop, for its range. For a server: a page that holds it shows it to whoever opens the page. */
   readonly secretKey?: string
   /** Time for one try; 5 s where left out. [ms] */
   readonly timeoutMs?: number

@@ -10,7 +10,7 @@ import {
   WHAT_IF_KINDS,
 } from '../../core/advice/vocabulary.ts'
 import { START_KINDS, WAVEFORM_NEEDS } from '../../core/loads/vocabulary.ts'
-import { KIT_REASONS } from '../../core/range/kit/kit-types.ts'
+import { KIT_NOTES, KIT_REASONS } from '../../core/range/kit/kit-types.ts'
 import { FUSE_STYLES } from '../../core/range/vocabulary.ts'
 import { OUTCOMES } from '../../core/sizing.ts'
 import { STEP_CODES } from '../../core/working.ts'
@@ -104,8 +104,18 @@ export const workingStepSchema = z
     title: z.string(),
     loadId: z.string().optional(),
     values: z.record(z.unknown()).describe('Numbers, words or yes/no; units in the names.'),
+    shown: z
+      .array(z.object({ key: z.string(), name: z.string(), text: z.string() }).strict())
+      .describe(
+        'The same values for people: each under a name in the language of the answer, with its unit.',
+      ),
     source: z.string().optional(),
-    sourceDocument: z.string().optional(),
+    sourceDocument: z
+      .string()
+      .optional()
+      .describe(
+        'Title of the document, in its own language; what has none is described in the language of the answer.',
+      ),
   })
   .strict()
 
@@ -125,6 +135,11 @@ export const circuitSchema = z
         awg: z.string().optional(),
         label: z.string().describe('As the shop’s wire sizes have it, such as "50 mm²" or "1/0 AWG".'),
         parallelPairs: z.number(),
+        insulationC: z
+          .number()
+          .describe(
+            'Rated temperature of the insulation that the ampacity is for. [°C] 75 unless the unit’s own leads state another.',
+          ),
         ampacityA: z.number(),
         dropV: z.number(),
         dropFraction: z.number(),
@@ -215,7 +230,12 @@ export const kitLineSchema = z
     specification: z.string().describe('What the part must be, also where the range holds none.'),
     reason: z.enum(KIT_REASONS),
     values: z.record(z.unknown()).describe('What the reason rests on.'),
-    why: z.string(),
+    why: z.string().describe('The reason as a sentence, and that of `note` behind it.'),
+    note: z
+      .object({ code: z.enum(KIT_NOTES), values: z.record(z.unknown()) })
+      .strict()
+      .optional()
+      .describe('Why a cable is of another size than `circuit.conductor` of the same answer.'),
     price: z.string().optional().describe('Of one.'),
     url: z.string().optional(),
     state: z.enum(KIT_STATES),
@@ -235,14 +255,21 @@ export const planChangeSchema = z
       .describe('Rating of one load, basis input-watts.'),
     start: z.object({ loadId: z.string(), startingW: z.number(), durationS: z.number() }).strict().optional(),
     supply: supplySchema.optional().describe('The whole supply of the changed request.'),
-    sku: z.string().optional().describe('The unit to ask POST fit for: the request stays as it is.'),
+    sku: z
+      .string()
+      .optional()
+      .describe(
+        'Another unit: `preferences.sku` of the changed request, or POST fit; the rest stays as it is.',
+      ),
     split: z
       .array(z.object({ loadIds: z.array(z.string()), sku: z.string() }).strict())
       .optional()
       .describe('Two requests in place of one, with the unit that each leads to.'),
   })
   .strict()
-  .describe("Each property stands in place of the request's own; the rest of the request stays.")
+  .describe(
+    "Each property stands in place of the request's own; the rest of the request stays, but for a `preferences.sku` that `sku` here does not name.",
+  )
 
 /** A change of the plan and what it would buy. */
 export const whatIfSchema = z
@@ -261,7 +288,11 @@ export const whatIfSchema = z
     runtimeHours: z.number().optional().describe('With everything on, where a battery is stated.'),
     change: planChangeSchema,
     message: z.string(),
-    values: z.record(z.unknown()),
+    values: z
+      .record(z.unknown())
+      .describe(
+        'Of kind combined: `steps`, the two changes with kind, loadIds and values; `change` makes both.',
+      ),
   })
   .strict()
 export type WhatIfAnswer = z.output<typeof whatIfSchema>

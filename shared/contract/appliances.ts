@@ -8,10 +8,11 @@ import {
 } from '../../core/loads/vocabulary.ts'
 import type { SourceId } from '../../core/tables/sources.ts'
 import { LIMITS, localeSchema, nameSchema } from './primitives.ts'
+import { text } from './text.ts'
 
 /** Ids of sources; that each exists is checked with the rest of a range, so that the contract stays short. */
 const sourceIdsSchema = z
-  .array(z.string().max(64) as unknown as z.ZodType<SourceId>)
+  .array(text().max(64) as unknown as z.ZodType<SourceId>)
   .min(1)
   .max(10)
   .describe('Ids of the sources of a figure; a shop’s own figures have "shop-stated".')
@@ -64,7 +65,7 @@ export const applianceSchema = z
     thermal: z.enum(THERMAL_KINDS),
     medical: z.boolean(),
     ratedByCookingPower: z.boolean().optional(),
-    note: z.string().max(500).optional(),
+    note: text().max(500).optional(),
   })
   .strict()
 

@@ -231,8 +231,12 @@ export const operations = {
     scope: 'range',
     headers: [ifMatch],
     reply: { schema: rangeWriteAnswerSchema, description: 'What changed.' },
+    // It takes no body, and refuses one that can't be read.
     problems: [
       ...keyProblems,
+      'unreadable-json',
+      'body-too-large',
+      'unsupported-media-type',
       'unknown-version',
       'contract-broken',
       'precondition-required',

@@ -13,6 +13,7 @@ import {
   skuSchema,
   wattsSchema,
 } from './primitives.ts'
+import { text } from './text.ts'
 
 const powerFactorSchema = z.number().min(0.1).max(1).describe('Power factor (cos phi), 0.1 to 1.')
 
@@ -54,7 +55,7 @@ export const ratingSchema = z
     z
       .object({
         basis: z.literal('label-text'),
-        text: z.string().min(1).max(LIMITS.labelCharacters).describe('Text of the rating plate, as printed.'),
+        text: text().min(1).max(LIMITS.labelCharacters).describe('Text of the rating plate, as printed.'),
       })
       .strict(),
   ])
@@ -64,7 +65,7 @@ export const ratingSchema = z
 export const loadSchema = z
   .object({
     id: idSchema,
-    appliance: z.string().min(1).max(64).optional().describe('Id of an entry of the appliance list.'),
+    appliance: text().min(1).max(64).optional().describe('Id of an entry of the appliance list.'),
     name: nameSchema.optional(),
     quantity: z
       .number()
@@ -157,6 +158,11 @@ export const preferencesSchema = z
     inStockOnly: z.boolean().default(true),
     maxPrice: moneySchema.optional(),
     features: z.array(inverterFeatureSchema).max(10).optional(),
+    sku: skuSchema
+      .optional()
+      .describe(
+        'A unit to recommend in place of the smallest; passed over where it does not fit or is not in the range.',
+      ),
   })
   .strict()
 

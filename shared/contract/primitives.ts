@@ -1,5 +1,6 @@
 import { z } from 'zod/v3'
 import { BATTERY_CHEMISTRIES, CONNECTION_KINDS, INVERTER_FEATURES } from '../../core/range/vocabulary.ts'
+import { text } from './text.ts'
 
 /** Upper bounds of what a request may carry, in one place. */
 export const LIMITS = {
@@ -17,17 +18,16 @@ export const LIMITS = {
 } as const
 
 /** An id of the caller's choosing. */
-export const idSchema = z
-  .string()
+export const idSchema = text()
   .min(1)
   .max(LIMITS.idCharacters)
   .describe(`An id of your choosing, 1 to ${LIMITS.idCharacters} characters.`)
 
 /** A stock-keeping unit of a shop. */
-export const skuSchema = z.string().min(1).max(64).describe('Stock-keeping unit of the shop.')
+export const skuSchema = text().min(1).max(64).describe('Stock-keeping unit of the shop.')
 
 /** A name for people. */
-export const nameSchema = z.string().min(1).max(LIMITS.nameCharacters)
+export const nameSchema = text().min(1).max(LIMITS.nameCharacters)
 
 /** Money as a decimal string: no rounding on the way. */
 export const moneySchema = z

@@ -8,7 +8,7 @@ export const PROBLEMS = {
   'malformed-request': { status: 400, title: 'This is not a request by HTTP' },
   'key-in-address': { status: 400, title: 'A secret key does not belong in an address' },
   unauthorised: { status: 401, title: 'This needs a valid secret key' },
-  'key-in-browser': { status: 403, title: 'A secret key does not belong in a browser' },
+  'key-in-browser': { status: 403, title: 'A secret key does not belong in a page of another origin' },
   'scope-too-small': { status: 403, title: 'The key may not do this' },
   'origin-not-allowed': { status: 403, title: 'The shop does not list the origin of this page' },
   'not-found': { status: 404, title: 'There is nothing at this address' },

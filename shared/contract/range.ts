@@ -13,9 +13,9 @@ import {
   nominalVSchema,
   skuSchema,
 } from './primitives.ts'
+import { text } from './text.ts'
 
-const urlSchema = z
-  .string()
+const urlSchema = text()
   .max(LIMITS.urlCharacters)
   .regex(/^https?:\/\/[^\s]+$/, 'an http or https address')
 

@@ -3,10 +3,17 @@ import type { FindingCode, FindingValues, Severity } from '../../core/advice/fin
 import type { WhatIfKind } from '../../core/advice/vocabulary.ts'
 import type { WhatIfValues } from '../../core/inverters/what-ifs/what-if.ts'
 import type { RatingNoteCode, RatingRefusalCode } from '../../core/loads/rate-load.ts'
-import type { KitReasonCode, KitReasonValues, KitSpecification } from '../../core/range/kit/kit-types.ts'
+import type {
+  KitNoteCode,
+  KitNoteValues,
+  KitReasonCode,
+  KitReasonValues,
+  KitSpecification,
+} from '../../core/range/kit/kit-types.ts'
 import type { PlanFault } from '../../core/sizing.ts'
 import type { StepCode } from '../../core/working.ts'
 import type { Formats } from './formats.ts'
+import type { WorkingCatalogue } from './working-values.ts'
 
 /** Writes a finding of one code; may word it by its severity. */
 export type FindingWriter<C extends FindingCode> = (
@@ -55,6 +62,10 @@ export interface Catalogue {
   readonly kitReasons: {
     readonly [C in KitReasonCode]: (values: KitReasonValues[C], formats: Formats) => string
   }
+  /** Why a cable of the kit is of another size than the circuit names. */
+  readonly kitNotes: {
+    readonly [C in KitNoteCode]: (values: KitNoteValues[C], formats: Formats) => string
+  }
   readonly kitSpecifications: {
     readonly [R in KitSpecification['role']]: (
       specification: Extract<KitSpecification, { readonly role: R }>,
@@ -73,6 +84,7 @@ export interface Catalogue {
   ) => string
   readonly faults: { readonly [C in PlanFault['code']]: (fault: PlanFault) => string }
   readonly steps: { readonly [C in StepCode]: string }
+  readonly working: WorkingCatalogue
   readonly inverterNeeded: string
   readonly inverterTooSmall: (runningW: number, continuousW: number, formats: Formats) => string
   readonly unknownUnit: (sku: string) => string

@@ -27,7 +27,7 @@ const STRINGS_DATIVE = { one: 'Strang', other: 'Strängen' }
 
 /** Sentences about a cart, in German. */
 export const cartFindingsDe: CartWriters = {
-  'inverter-missing': (v) => `Im Warenkorb ist kein Wechselrichter.${instead(v, 'Es ginge')}`,
+  'inverter-missing': (v) => `Im Warenkorb ist kein Wechselrichter.${instead(v, 'Passend wäre')}`,
   'unit-voltage-mismatch': (v, f) =>
     `${v.sku} ist für eine Batterie mit ${f.volts(v.inputNominalV)}; Ihre hat ${f.volts(v.supplyNominalV)}.${instead(v)}`,
   'battery-string-mismatch': (v, f) =>
@@ -58,7 +58,7 @@ export const cartFindingsDe: CartWriters = {
     `In Kabel ${v.sku} gehen bei voller Leistung ${f.percent(v.dropFraction)} der Spannung verloren; es sollten höchstens ` +
     `${f.percent(v.limitFraction)} sein.${instead(v)}`,
   'cable-too-short': (v, f) =>
-    `Kabel ${v.sku} ist ${f.metres(v.lengthM)} lang; Ihr Weg misst ${f.metres(v.routeM)}.${instead(v)}`,
+    `Kabel ${v.sku} ist ${f.length(v.lengthM)} lang; Ihr Weg misst ${f.length(v.routeM)}.${instead(v)}`,
   'fuse-missing': (v, f) =>
     `Für ${v.sku} fehlt die Sicherung: nahe der Batterie eine mit ${f.amps(v.minA)} bis ${f.amps(v.maxA)}.${instead(v)}`,
   'fuse-too-small': (v, f) =>
@@ -90,9 +90,11 @@ function instead({ useSku }: { readonly useSku?: string }, lead = 'Richtig ist')
 export const kitReasonsDe: Catalogue['kitReasons'] = {
   'smallest-that-fits': (v, f) =>
     `Der kleinste, der reicht: ${f.watts(v.requiredContinuousW)} sind nötig, er liefert ${f.watts(v.continuousW)}.`,
+  'unit-asked-for': (v, f) =>
+    `Von Ihnen gewählt: ${f.watts(v.requiredContinuousW)} sind nötig, er liefert ${f.watts(v.continuousW)}.`,
   'carries-full-power': (v, f) =>
     `Trägt ${f.amps(v.ampacityA)}; der Wechselrichter zieht bis zu ${f.amps(v.worstCaseA)}, und auf ` +
-    `${f.metres(v.lengthM)} gehen ${f.percent(v.dropFraction)} der Spannung verloren.`,
+    `${f.length(v.lengthM)} gehen ${f.percent(v.dropFraction)} der Spannung verloren.`,
   'protects-cable': (v, f) =>
     `Trägt den Strom des Wechselrichters (${f.amps(v.minA)} mit Reserve) und schützt das Kabel (${f.amps(v.maxA)}). ` +
     'Setzen Sie sie nahe an die Batterie.',
@@ -113,6 +115,25 @@ export const kitReasonsDe: Catalogue['kitReasons'] = {
     'Die Batterie des Fahrzeugs ist dafür zu klein; eine Leitung für die Steckdose ändert daran nichts.',
 }
 
+/** Why a cable of the kit is of another size than the circuit names, in German. */
+export const kitNotesDe: Catalogue['kitNotes'] = {
+  'hotter-insulation': (v, f) =>
+    `Die Isolierung dieses Kabels ist für ${f.celsius(v.insulationC)} ausgelegt, daher genügt der Querschnitt ${v.size}; ` +
+    `bei einem Kabel für ${f.celsius(v.otherInsulationC)} wäre ${v.otherSize} nötig.`,
+  'cooler-insulation': (v, f) =>
+    `Die Isolierung dieses Kabels ist nur für ${f.celsius(v.insulationC)} ausgelegt, daher ist der Querschnitt ${v.size} ` +
+    `nötig; bei einem Kabel für ${f.celsius(v.otherInsulationC)} würde ${v.otherSize} genügen.`,
+  'next-size-we-have': (v) =>
+    `Mindestens nötig ist ${v.otherSize}; von unseren Kabeln passt ${v.size} am besten, und mehr Kupfer schadet nicht.`,
+  'does-too': (v) =>
+    `${v.size} genügt ebenso wie ${v.otherSize}, beim Stromkreis genannt: Beide tragen, was die Sicherung durchlässt.`,
+  'smaller-fuse': (v, f) =>
+    `Hinter der Sicherung mit ${f.amps(v.ratingA)} aus dieser Liste genügt ${v.size}; hinter ${f.amps(v.otherRatingA)} ` +
+    `wäre ${v.otherSize} nötig.`,
+  'for-this-kit': (v) =>
+    `Mit der Batterie und der Sicherung aus dieser Liste ist es ${v.size} statt ${v.otherSize}.`,
+}
+
 /** What a part must be, in German. */
 export const kitSpecificationsDe: Catalogue['kitSpecifications'] = {
   inverter: (s, f) =>
@@ -122,7 +143,7 @@ export const kitSpecificationsDe: Catalogue['kitSpecifications'] = {
     (s.pairs > 1
       ? `${f.number(s.pairs)} Paar Batteriekabel aus Kupfer parallel, zusammen `
       : 'Ein Paar Batteriekabel aus Kupfer, ') +
-    `${f.amps(s.carriesA)} oder mehr, ${f.metres(s.lengthM)} oder länger, höchstens ${f.percent(s.dropLimitFraction)} ` +
+    `${f.amps(s.carriesA)} oder mehr, ${f.length(s.lengthM)} oder länger, höchstens ${f.percent(s.dropLimitFraction)} ` +
     `Spannungsfall${s.standard === undefined ? '' : ` (${s.standard} reicht)`}`,
   fuse: (s, f) =>
     `Sicherung mit Halter, ${f.amps(s.minA)} bis ${f.amps(s.maxA)}, für ${f.volts(s.voltageV)} Gleichspannung oder mehr, ` +

@@ -1,9 +1,10 @@
 import type { RatingNoteCode } from '../../core/loads/rate-load.ts'
 import type { Catalogue } from './catalogue.ts'
-import { cartFindingsDe, kitReasonsDe, kitSpecificationsDe } from './de-kit.ts'
+import { cartFindingsDe, kitNotesDe, kitReasonsDe, kitSpecificationsDe } from './de-kit.ts'
 import { ratingsDe } from './de-ratings.ts'
 import { whatIfsDe } from './de-what-ifs.ts'
 import { wordsDe as words } from './de-words.ts'
+import { workingDe } from './de-working.ts'
 import { counted, formFor } from './grammar.ts'
 
 const LIMIT_ASSUMED = ' (der Hersteller nennt keine Grenze; eine übliche gilt)'
@@ -14,6 +15,7 @@ export const de: Catalogue = {
   ...ratingsDe,
   ...whatIfsDe,
   kitReasons: kitReasonsDe,
+  kitNotes: kitNotesDe,
   kitSpecifications: kitSpecificationsDe,
   useInstead: (sku) => `Richtig ist ${sku}.`,
   findings: {
@@ -79,7 +81,7 @@ export const de: Catalogue = {
     'supply-voltage-assumed': (v, f) =>
       `Batteriespannung nicht angegeben; angenommen: ${f.volts(v.nominalV)}.`,
     'cable-length-assumed': (v, f) =>
-      `Kabellänge nicht angegeben; angenommen: ${f.metres(v.lengthM)} für den einfachen Weg.`,
+      `Kabellänge nicht angegeben; angenommen: ${f.length(v.lengthM)} für den einfachen Weg.`,
     'own-leads-too-thin': (v, f) =>
       `Die beiliegenden Kabel tragen ${f.amps(v.ampacityA)}; bei voller Leistung sind ${f.amps(v.neededA)} nötig.` +
       (v.needed === undefined ? '' : ` Nehmen Sie stattdessen ${v.needed}.`),
@@ -87,7 +89,7 @@ export const de: Catalogue = {
       `In den beiliegenden Kabeln gehen bei voller Leistung ${f.percent(v.dropFraction)} der Spannung verloren; es ` +
       `sollten höchstens ${f.percent(v.limitFraction)} sein.`,
     'own-leads-too-short': (v, f) =>
-      `Die beiliegenden Kabel sind ${f.metres(v.leadsM)} lang, Ihr Weg misst ${f.metres(v.routeM)}: Setzen Sie den ` +
+      `Die beiliegenden Kabel sind ${f.length(v.leadsM)} lang, Ihr Weg misst ${f.length(v.routeM)}: Setzen Sie den ` +
       'Wechselrichter näher an die Batterie.',
     'no-standard-conductor': (v, f) =>
       `Kein übliches Kabel trägt ${f.amps(v.worstCaseA)} so weit. Setzen Sie den Wechselrichter näher an die Batterie.`,
@@ -134,7 +136,7 @@ export const de: Catalogue = {
     'nothing-usable': () =>
       'Die Batterie beginnt an oder unter dem niedrigsten Ladezustand, auf den sie sinken soll.',
     'heavier-than-advised': () =>
-      'Eine stärkere Last, als Hersteller für eine Batterie dieser Größe empfehlen: Sie altert früher. Halten Sie es kurz.',
+      'Eine stärkere Last, als Hersteller für eine Batterie dieser Größe empfehlen: Sie altert früher. Nur für kurze Zeit.',
     'longer-than-a-year': () =>
       'Rechnerisch länger als ein Jahr; eine Batterie entlädt sich vorher von selbst.',
     'self-discharge-not-counted': () =>
@@ -162,10 +164,10 @@ export const de: Catalogue = {
       'Speisen Sie nie ein Gebäude oder einen Steckdosenkreis über ein Kabel vom Wechselrichter. Feste Steckdosen ' +
       'gehören in die Hand einer Elektrofachkraft, mit Fehlerstromschutz (FI-Schalter).',
     'battery-short-circuit':
-      'Eine kurzgeschlossene Batterie schmilzt Werkzeug und entfacht Brände, eine Lithiumbatterie erst recht. Legen Sie ' +
+      'Eine kurzgeschlossene Batterie bringt Werkzeug zum Schmelzen und löst Brände aus, eine Lithiumbatterie erst recht. Legen Sie ' +
       'Ringe ab, decken Sie die Pole ab, und setzen Sie die Sicherung zuletzt ein.',
     'fuse-near-battery':
-      'Setzen Sie die Sicherung griffnah am Batteriepol in das Pluskabel, bemessen für dieses Kabel.',
+      'Setzen Sie die Sicherung in Reichweite des Batteriepols in das Pluskabel, bemessen für dieses Kabel.',
     'hydrogen-gas':
       'Diese Batterie gibt beim Laden explosives Gas ab: Lüften Sie den Raum, keine Flammen oder Funken.',
     'lithium-cold-charge':
@@ -177,11 +179,12 @@ export const de: Catalogue = {
     'heat-and-air':
       'Der Wechselrichter wird warm: Montieren Sie ihn auf etwas, das nicht brennt, mit Luft ringsum.',
     'vehicle-socket-heat':
-      'Stecker und Steckdose werden nahe der Grenze heiß: Fühlen Sie nach zehn Minuten, und ziehen Sie den Stecker, wenn ' +
-      'er heiß ist.',
+      'Stecker und Steckdose werden nahe der Grenze heiß: Prüfen Sie nach zehn Minuten mit der Hand, und ziehen Sie den ' +
+      'Stecker, wenn er heiß ist.',
     'local-rules':
       'Die örtlichen Vorschriften für elektrische Anlagen gehen vor. Fragen Sie im Zweifel eine Elektrofachkraft.',
   },
+  working: workingDe,
   steps: {
     'rating-input-watts': 'Leistungsaufnahme wie angegeben',
     'rating-measured-watts': 'Leistungsaufnahme wie gemessen',

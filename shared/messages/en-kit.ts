@@ -52,7 +52,7 @@ export const cartFindingsEn: CartWriters = {
     `Cable ${v.sku} loses ${f.percent(v.dropFraction)} of the voltage at full power; at most ` +
     `${f.percent(v.limitFraction)} should be lost.${instead(v)}`,
   'cable-too-short': (v, f) =>
-    `Cable ${v.sku} is ${f.metres(v.lengthM)} long; your way is ${f.metres(v.routeM)}.${instead(v)}`,
+    `Cable ${v.sku} is ${f.length(v.lengthM)} long; your way is ${f.length(v.routeM)}.${instead(v)}`,
   'fuse-missing': (v, f) =>
     `There is no fuse for ${v.sku}: it takes one from ${f.amps(v.minA)} to ${f.amps(v.maxA)} near the battery.` +
     instead(v),
@@ -82,9 +82,11 @@ function instead({ useSku }: { readonly useSku?: string }, verb = 'is right'): s
 export const kitReasonsEn: Catalogue['kitReasons'] = {
   'smallest-that-fits': (v, f) =>
     `The smallest that fits: ${f.watts(v.requiredContinuousW)} are needed, it gives ${f.watts(v.continuousW)}.`,
+  'unit-asked-for': (v, f) =>
+    `The one you chose: ${f.watts(v.requiredContinuousW)} are needed, it gives ${f.watts(v.continuousW)}.`,
   'carries-full-power': (v, f) =>
     `Carries ${f.amps(v.ampacityA)}; the unit takes up to ${f.amps(v.worstCaseA)}, and ${f.percent(v.dropFraction)} of the ` +
-    `voltage is lost over ${f.metres(v.lengthM)}.`,
+    `voltage is lost over ${f.length(v.lengthM)}.`,
   'protects-cable': (v, f) =>
     `Carries the unit (${f.amps(v.minA)} with a margin) and protects the cable (${f.amps(v.maxA)}). Fit it near the battery.`,
   'joins-unit': (v, f) => `Carries what the unit takes, up to ${f.amps(v.connectorA)}.`,
@@ -104,6 +106,25 @@ export const kitReasonsEn: Catalogue['kitReasons'] = {
     "The vehicle's battery is too small for this; a socket lead won't change that.",
 }
 
+/** Why a cable of the kit is of another size than the circuit names, in English. */
+export const kitNotesEn: Catalogue['kitNotes'] = {
+  'hotter-insulation': (v, f) =>
+    `This cable's insulation is rated ${f.celsius(v.insulationC)}, so ${v.size} does; a ` +
+    `${f.celsius(v.otherInsulationC)} cable would have to be ${v.otherSize}.`,
+  'cooler-insulation': (v, f) =>
+    `This cable's insulation is rated ${f.celsius(v.insulationC)}, so it has to be ${v.size}; of a ` +
+    `${f.celsius(v.otherInsulationC)} cable ${v.otherSize} would do.`,
+  'next-size-we-have': (v) =>
+    `${v.otherSize} is the least; of ours ${v.size} suits best, and more copper does no harm.`,
+  'does-too': (v) =>
+    `${v.size} does as well as the ${v.otherSize} named for the circuit: both carry what the fuse lets through.`,
+  'smaller-fuse': (v, f) =>
+    `Behind this kit's ${f.amps(v.ratingA)} fuse ${v.size} does; behind ${f.amps(v.otherRatingA)} it would have to be ` +
+    `${v.otherSize}.`,
+  'for-this-kit': (v) =>
+    `With the battery and the fuse of this kit it is ${v.size} instead of ${v.otherSize}.`,
+}
+
 /** What a part must be, in English. */
 export const kitSpecificationsEn: Catalogue['kitSpecifications'] = {
   inverter: (s, f) =>
@@ -111,7 +132,7 @@ export const kitSpecificationsEn: Catalogue['kitSpecifications'] = {
     `${f.watts(s.continuousW)} continuous`,
   cable: (s, f) =>
     `${s.pairs > 1 ? `${f.number(s.pairs)} pairs of copper battery cable in parallel, together` : 'Pair of copper battery cables,'} ` +
-    `${f.amps(s.carriesA)} or more, ${f.metres(s.lengthM)} or longer, at most ${f.percent(s.dropLimitFraction)} lost` +
+    `${f.amps(s.carriesA)} or more, ${f.length(s.lengthM)} or longer, at most ${f.percent(s.dropLimitFraction)} lost` +
     (s.standard === undefined ? '' : ` (${s.standard} does)`),
   fuse: (s, f) =>
     `Fuse with holder, ${f.amps(s.minA)} to ${f.amps(s.maxA)}, ${f.volts(s.voltageV)} d.c. or more, breaks ` +

@@ -2,9 +2,10 @@ import type { RatingNoteCode } from '../../core/loads/rate-load.ts'
 import type { ApplianceCategory } from '../../core/loads/vocabulary.ts'
 import type { InverterFeature } from '../../core/range/vocabulary.ts'
 import type { Catalogue } from './catalogue.ts'
-import { cartFindingsEn, kitReasonsEn, kitSpecificationsEn } from './en-kit.ts'
+import { cartFindingsEn, kitNotesEn, kitReasonsEn, kitSpecificationsEn } from './en-kit.ts'
 import { ratingsEn } from './en-ratings.ts'
 import { whatIfsEn } from './en-what-ifs.ts'
+import { workingEn } from './en-working.ts'
 import { en as words } from './words.ts'
 
 /** English. */
@@ -12,6 +13,7 @@ export const en: Catalogue = {
   ...ratingsEn,
   ...whatIfsEn,
   kitReasons: kitReasonsEn,
+  kitNotes: kitNotesEn,
   kitSpecifications: kitSpecificationsEn,
   useInstead: (sku) => `${sku} is right.`,
   findings: {
@@ -66,7 +68,7 @@ export const en: Catalogue = {
     'inrush-not-sized': () =>
       'Draws a very short burst when plugged in, too short to count. Plug in one at a time.',
     'supply-voltage-assumed': (v, f) => `Battery voltage not stated; taken as ${f.volts(v.nominalV)}.`,
-    'cable-length-assumed': (v, f) => `Cable length not stated; taken as ${f.metres(v.lengthM)} one way.`,
+    'cable-length-assumed': (v, f) => `Cable length not stated; taken as ${f.length(v.lengthM)} one way.`,
     'own-leads-too-thin': (v, f) =>
       `The leads in the box carry ${f.amps(v.ampacityA)}; ${f.amps(v.neededA)} are needed at full power.` +
       (v.needed === undefined ? '' : ` Use ${v.needed} instead.`),
@@ -74,7 +76,7 @@ export const en: Catalogue = {
       `The leads in the box lose ${f.percent(v.dropFraction)} of the voltage at full power; at most ` +
       `${f.percent(v.limitFraction)} should be lost.`,
     'own-leads-too-short': (v, f) =>
-      `The leads in the box are ${f.metres(v.leadsM)} long, your way is ${f.metres(v.routeM)}: bring the unit nearer.`,
+      `The leads in the box are ${f.length(v.leadsM)} long, your way is ${f.length(v.routeM)}: bring the unit nearer.`,
     'no-standard-conductor': (v, f) =>
       `No ordinary cable carries ${f.amps(v.worstCaseA)} that far. Bring the unit nearer to the battery.`,
     'no-standard-fuse': (v, f) =>
@@ -152,6 +154,7 @@ export const en: Catalogue = {
       'Plug and socket get hot near their limit: feel them after ten minutes, unplug if hot.',
     'local-rules': 'Your local wiring rules come first. If in doubt, ask a licensed electrician.',
   },
+  working: workingEn,
   steps: {
     'rating-input-watts': 'Input power as stated',
     'rating-measured-watts': 'Input power as measured',

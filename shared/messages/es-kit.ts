@@ -53,10 +53,10 @@ export const cartFindingsEs: CartWriters = {
   'cable-too-thin': (v, f) =>
     `El cable ${v.sku} soporta ${f.amps(v.ampacityA)}; hacen falta ${f.amps(v.neededA)}: se sobrecalentaría.${instead(v)}`,
   'cable-drop': (v, f) =>
-    `El cable ${v.sku} pierde ${f.percent(v.dropFraction)} de la tensión a plena potencia; no debería perder más de ` +
+    `El cable ${v.sku} pierde un ${f.percent(v.dropFraction)} de la tensión a plena potencia; no debería perder más del ` +
     `${f.percent(v.limitFraction)}.${instead(v)}`,
   'cable-too-short': (v, f) =>
-    `El cable ${v.sku} mide ${f.metres(v.lengthM)}; su recorrido es de ${f.metres(v.routeM)}.${instead(v)}`,
+    `El cable ${v.sku} mide ${f.length(v.lengthM)}; su recorrido es de ${f.length(v.routeM)}.${instead(v)}`,
   'fuse-missing': (v, f) =>
     `Falta el fusible para ${v.sku}: de ${f.amps(v.minA)} a ${f.amps(v.maxA)}, cerca de la batería.${instead(v)}`,
   'fuse-too-small': (v, f) =>
@@ -86,9 +86,11 @@ function instead({ useSku }: { readonly useSku?: string }, verb = 'es lo adecuad
 export const kitReasonsEs: Catalogue['kitReasons'] = {
   'smallest-that-fits': (v, f) =>
     `El más pequeño que basta: hacen falta ${f.watts(v.requiredContinuousW)} y da ${f.watts(v.continuousW)}.`,
+  'unit-asked-for': (v, f) =>
+    `El que ha elegido: hacen falta ${f.watts(v.requiredContinuousW)} y da ${f.watts(v.continuousW)}.`,
   'carries-full-power': (v, f) =>
-    `Soporta ${f.amps(v.ampacityA)}; el inversor toma hasta ${f.amps(v.worstCaseA)}, y en ${f.metres(v.lengthM)} se pierde ` +
-    `${f.percent(v.dropFraction)} de la tensión.`,
+    `Soporta ${f.amps(v.ampacityA)}; el inversor toma hasta ${f.amps(v.worstCaseA)}, y en ${f.length(v.lengthM)} se pierde ` +
+    `un ${f.percent(v.dropFraction)} de la tensión.`,
   'protects-cable': (v, f) =>
     `Deja pasar lo que toma el inversor (${f.amps(v.minA)} con un margen) y protege el cable (${f.amps(v.maxA)}). Móntelo ` +
     'cerca de la batería.',
@@ -109,6 +111,26 @@ export const kitReasonsEs: Catalogue['kitReasons'] = {
     'La batería del vehículo es demasiado pequeña para esto; un cable para la toma no lo cambia.',
 }
 
+/** Why a cable of the kit is of another size than the circuit names, in Spanish. */
+export const kitNotesEs: Catalogue['kitNotes'] = {
+  'hotter-insulation': (v, f) =>
+    `El aislamiento de este cable admite ${f.celsius(v.insulationC)}, por eso basta con ${v.size}; un cable para ` +
+    `${f.celsius(v.otherInsulationC)} tendría que ser de ${v.otherSize}.`,
+  'cooler-insulation': (v, f) =>
+    `El aislamiento de este cable solo admite ${f.celsius(v.insulationC)}, por eso tiene que ser de ${v.size}; con un ` +
+    `cable para ${f.celsius(v.otherInsulationC)} bastaría con ${v.otherSize}.`,
+  'next-size-we-have': (v) =>
+    `El mínimo es de ${v.otherSize}; de los nuestros, el de ${v.size} es el que mejor sirve, y más cobre no perjudica.`,
+  'does-too': (v) =>
+    `${v.size} sirve igual que ${v.otherSize}, lo indicado para el circuito: el cable soporta el fusible y la caída de ` +
+    'tensión es lo bastante pequeña.',
+  'smaller-fuse': (v, f) =>
+    `Detrás del fusible de ${f.amps(v.ratingA)} de esta lista basta con ${v.size}; detrás de ${f.amps(v.otherRatingA)} ` +
+    `harían falta ${v.otherSize}.`,
+  'for-this-kit': (v) =>
+    `Con la batería y el fusible de esta lista es de ${v.size} en lugar de ${v.otherSize}.`,
+}
+
 /** What a part must be, in Spanish. */
 export const kitSpecificationsEs: Catalogue['kitSpecifications'] = {
   inverter: (s, f) =>
@@ -118,7 +140,7 @@ export const kitSpecificationsEs: Catalogue['kitSpecifications'] = {
     (s.pairs > 1
       ? `${f.number(s.pairs)} pares de cable de batería de cobre en paralelo, entre todos `
       : 'Par de cables de batería de cobre, ') +
-    `${f.amps(s.carriesA)} o más, ${f.metres(s.lengthM)} o más, caída de tensión de ` +
+    `${f.amps(s.carriesA)} o más, ${f.length(s.lengthM)} o más, caída de tensión del ` +
     `${f.percent(s.dropLimitFraction)} como máximo${s.standard === undefined ? '' : ` (${s.standard} basta)`}`,
   fuse: (s, f) =>
     `Fusible con portafusibles, de ${f.amps(s.minA)} a ${f.amps(s.maxA)}, para ${f.volts(s.voltageV)} de corriente ` +

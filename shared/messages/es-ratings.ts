@@ -14,9 +14,9 @@ export const ratingsEs: Pick<Catalogue, 'ratingNotes' | 'refusals' | 'seen'> = {
     'shaft-power-converted': (v, f) =>
       `${f.watts(v.shaftW)} es lo que da el eje; el motor consume unos ${f.watts(v.inputW)}.`,
     'cooling-capacity-converted': (v, f) =>
-      `Enfriar ${f.figure(v.btuPerHour)} Btu/h requiere unos ${f.watts(v.inputW)}, a ${f.figure(v.eer)} Btu/h por vatio.`,
+      `Una potencia frigorífica de ${f.figure(v.btuPerHour)} Btu/h requiere unos ${f.watts(v.inputW)}, a ${f.figure(v.eer)} Btu/h por vatio.`,
     'efficiency-assumed': (v, f) =>
-      `No se indica la eficiencia; se supone de ${f.figure(v.eer)} Btu/h por vatio, un valor malo.`,
+      `No se indica la eficiencia; se supone de ${f.figure(v.eer)} Btu/h por vatio, un valor bajo.`,
     'range-high-used': () => 'La placa da un intervalo; se usa el valor más alto.',
     'largest-of-several': (v, f) =>
       `La placa da ${f.figure(v.count)} potencias; se usa la mayor, ${f.watts(v.largestW)}.`,

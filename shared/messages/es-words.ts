@@ -29,7 +29,7 @@ export const wordsEs: Words = {
   categories: {
     'hot-drinks': 'bebidas calientes',
     cooking: 'cocción',
-    kitchen: 'ayudantes de cocina',
+    kitchen: 'pequeños electrodomésticos',
     refrigeration: 'frigoríficos y congeladores',
     'air-conditioning': 'aire acondicionado',
     'space-heating': 'calefacción',
@@ -44,7 +44,7 @@ export const wordsEs: Words = {
     charging: 'cargadores',
     'power-tools': 'herramientas eléctricas',
     pumps: 'bombas',
-    trade: 'puesto y negocio',
+    trade: 'puesto y comercio',
     medical: 'aparatos médicos',
   },
   batteryFigures: {

@@ -1,9 +1,10 @@
 import type { RatingNoteCode } from '../../core/loads/rate-load.ts'
 import type { Catalogue } from './catalogue.ts'
-import { cartFindingsEs, kitReasonsEs, kitSpecificationsEs } from './es-kit.ts'
+import { cartFindingsEs, kitNotesEs, kitReasonsEs, kitSpecificationsEs } from './es-kit.ts'
 import { ratingsEs } from './es-ratings.ts'
 import { whatIfsEs } from './es-what-ifs.ts'
 import { wordsEs as words } from './es-words.ts'
+import { workingEs } from './es-working.ts'
 import { counted, formFor } from './grammar.ts'
 
 const LIMIT_ASSUMED = ' (el fabricante no indica límite; se toma uno habitual)'
@@ -14,12 +15,13 @@ export const es: Catalogue = {
   ...ratingsEs,
   ...whatIfsEs,
   kitReasons: kitReasonsEs,
+  kitNotes: kitNotesEs,
   kitSpecifications: kitSpecificationsEs,
   useInstead: (sku) => `${sku} es lo adecuado.`,
   findings: {
     ...cartFindingsEs,
     'continuous-power-short': (v, f) =>
-      `Sus aparatos consumen juntos ${f.watts(v.runningW)}. Con ${f.percent(v.headroomFraction)} de reserva hacen falta ` +
+      `Sus aparatos consumen juntos ${f.watts(v.runningW)}. Con un ${f.percent(v.headroomFraction)} de reserva hacen falta ` +
       `${f.watts(v.requiredContinuousW)}; este inversor da ${f.watts(v.continuousW)} de potencia continua.`,
     'apparent-power-short': (v, f) =>
       `Sus aparatos toman ${f.voltAmperes(v.runningVA)} (voltios por amperios, más que sus vatios); este inversor da ` +
@@ -72,19 +74,19 @@ export const es: Catalogue = {
       `${counted(v.count, { one: 'compresor', other: 'compresores' }, f)} y tomar ${f.watts(v.startingW)}: enciéndalos uno ` +
       'tras otro.',
     'inrush-not-sized': () =>
-      'Toma un golpe de corriente muy corto al enchufarlo, demasiado corto para contarlo. Enchufe un aparato cada vez.',
+      'Absorbe un golpe de corriente muy breve al enchufarlo, demasiado breve para contarlo. Enchufe un aparato cada vez.',
     'supply-voltage-assumed': (v, f) =>
       `No se indica la tensión de la batería; valor supuesto: ${f.volts(v.nominalV)}.`,
     'cable-length-assumed': (v, f) =>
-      `No se indica el largo del cable; valor supuesto: ${f.metres(v.lengthM)}, solo ida.`,
+      `No se indica la longitud del cable; valor supuesto: ${f.length(v.lengthM)}, solo ida.`,
     'own-leads-too-thin': (v, f) =>
       `Los cables de la caja soportan ${f.amps(v.ampacityA)}; a plena potencia hacen falta ${f.amps(v.neededA)}.` +
       (v.needed === undefined ? '' : ` Use ${v.needed} en su lugar.`),
     'own-leads-drop': (v, f) =>
-      `Los cables de la caja pierden ${f.percent(v.dropFraction)} de la tensión a plena potencia; no deberían perder más de ` +
+      `Los cables de la caja pierden un ${f.percent(v.dropFraction)} de la tensión a plena potencia; no deberían perder más del ` +
       `${f.percent(v.limitFraction)}.`,
     'own-leads-too-short': (v, f) =>
-      `Los cables de la caja miden ${f.metres(v.leadsM)} y su recorrido es de ${f.metres(v.routeM)}: acerque el inversor a ` +
+      `Los cables de la caja miden ${f.length(v.leadsM)} y su recorrido es de ${f.length(v.routeM)}: acerque el inversor a ` +
       'la batería.',
     'no-standard-conductor': (v, f) =>
       `Ningún cable corriente soporta ${f.amps(v.worstCaseA)} a esa distancia. Acerque el inversor a la batería.`,
@@ -111,7 +113,7 @@ export const es: Catalogue = {
         : `Al arrancar la tensión baja a ${f.volts(v.inverterV)}; el inversor se apaga a ${f.volts(v.cutOffV)}. Una ` +
           'batería mayor o un cable más grueso ayuda; un inversor mayor, no.',
     'voltage-sag': (v, f) =>
-      `Al arrancar la tensión baja ${f.percent(v.sagFraction)}: las lámparas se atenúan y la electrónica puede fallar.`,
+      `Al arrancar la tensión baja un ${f.percent(v.sagFraction)}: las lámparas se atenúan y la electrónica puede fallar.`,
     'day-not-carried': (v, f) =>
       `Esta batería (${f.ampHours(v.capacityAh)}) se agota tras ${f.hours(v.atH)} de uso; su día pide unos ` +
       `${f.ampHours(v.neededCapacityAh)}.`,
@@ -168,6 +170,7 @@ export const es: Catalogue = {
     'local-rules':
       'Las normas locales de instalaciones eléctricas van primero. En caso de duda, pregunte a un electricista autorizado.',
   },
+  working: workingEs,
   steps: {
     'rating-input-watts': 'Potencia absorbida según lo indicado',
     'rating-measured-watts': 'Potencia absorbida según lo medido',

@@ -41,7 +41,7 @@ export const cartFindingsFr: CartWriters = {
     `grandes, en ${counted(v.mostStrings, BRANCHES, f)} au plus.`,
   'battery-missing': (v) => `Il n'y a pas ici de batterie pour ${v.sku}, et aucune n'est indiquée.`,
   'battery-below-full-power': (v, f) =>
-    `À pleine puissance, le convertisseur prend ${f.amps(v.currentA)} ; la batterie peut donner ${f.amps(v.limitA)}` +
+    `À pleine puissance, le convertisseur prend ${f.amps(v.currentA)} ; la batterie peut fournir ${f.amps(v.limitA)}` +
     `${v.limitAssumed ? " (le fabricant n'indique pas de limite ; une valeur courante est prise)" : ''}. Restez ` +
     'en dessous ou prenez-en une plus grande.',
   'cut-off-below-battery': (v, f) =>
@@ -58,7 +58,7 @@ export const cartFindingsFr: CartWriters = {
     `Le câble ${v.sku} perd ${f.percent(v.dropFraction)} de la tension à pleine puissance ; il ne devrait pas en perdre ` +
     `plus de ${f.percent(v.limitFraction)}.${instead(v)}`,
   'cable-too-short': (v, f) =>
-    `Le câble ${v.sku} mesure ${f.metres(v.lengthM)} ; votre trajet en demande ${f.metres(v.routeM)}.${instead(v)}`,
+    `Le câble ${v.sku} mesure ${f.length(v.lengthM)} ; votre trajet en demande ${f.length(v.routeM)}.${instead(v)}`,
   'fuse-missing': (v, f) =>
     `Il manque le fusible pour ${v.sku} : de ${f.amps(v.minA)} à ${f.amps(v.maxA)}, près de la batterie.${instead(v)}`,
   'fuse-too-small': (v, f) =>
@@ -87,9 +87,11 @@ function instead({ useSku }: { readonly useSku?: string }, verb = 'convient'): s
 export const kitReasonsFr: Catalogue['kitReasons'] = {
   'smallest-that-fits': (v, f) =>
     `Le plus petit qui suffit : il faut ${f.watts(v.requiredContinuousW)}, il fournit ${f.watts(v.continuousW)}.`,
+  'unit-asked-for': (v, f) =>
+    `Celui que vous avez choisi : il faut ${f.watts(v.requiredContinuousW)}, il fournit ${f.watts(v.continuousW)}.`,
   'carries-full-power': (v, f) =>
     `Supporte ${f.amps(v.ampacityA)} ; le convertisseur prend jusqu'à ${f.amps(v.worstCaseA)}, et ` +
-    `${f.percent(v.dropFraction)} de la tension se perd sur ${f.metres(v.lengthM)}.`,
+    `${f.percent(v.dropFraction)} de la tension se perdent sur ${f.length(v.lengthM)}.`,
   'protects-cable': (v, f) =>
     `Laisse passer le courant du convertisseur (${f.amps(v.minA)} avec une marge) et protège le câble ` +
     `(${f.amps(v.maxA)}). À monter près de la batterie.`,
@@ -110,6 +112,26 @@ export const kitReasonsFr: Catalogue['kitReasons'] = {
     "La batterie du véhicule est trop petite pour cela ; un cordon pour la prise n'y change rien.",
 }
 
+/** Why a cable of the kit is of another size than the circuit names, in French. */
+export const kitNotesFr: Catalogue['kitNotes'] = {
+  'hotter-insulation': (v, f) =>
+    `L'isolant de ce câble est prévu pour ${f.celsius(v.insulationC)} : ${v.size} suffit ; un câble prévu pour ` +
+    `${f.celsius(v.otherInsulationC)} devrait faire ${v.otherSize}.`,
+  'cooler-insulation': (v, f) =>
+    `L'isolant de ce câble n'est prévu que pour ${f.celsius(v.insulationC)} : il faut ${v.size} ; avec un câble prévu pour ` +
+    `${f.celsius(v.otherInsulationC)}, ${v.otherSize} suffirait.`,
+  'next-size-we-have': (v) =>
+    `Le minimum est de ${v.otherSize} ; parmi les nôtres, ${v.size} convient le mieux, et plus de cuivre ne nuit pas.`,
+  'does-too': (v) =>
+    `${v.size} suffit aussi bien que ${v.otherSize}, indiqué pour le circuit : le câble supporte le fusible et la chute ` +
+    'de tension reste assez faible.',
+  'smaller-fuse': (v, f) =>
+    `Derrière le fusible de ${f.amps(v.ratingA)} de cette liste, ${v.size} suffit ; derrière ${f.amps(v.otherRatingA)}, il ` +
+    `faudrait ${v.otherSize}.`,
+  'for-this-kit': (v) =>
+    `Avec la batterie et le fusible de cette liste, il faut ${v.size} au lieu de ${v.otherSize}.`,
+}
+
 /** What a part must be, in French. */
 export const kitSpecificationsFr: Catalogue['kitSpecifications'] = {
   inverter: (s, f) =>
@@ -117,9 +139,9 @@ export const kitSpecificationsFr: Catalogue['kitSpecifications'] = {
     `${f.watts(s.continuousW)} de puissance continue`,
   cable: (s, f) =>
     (s.pairs > 1
-      ? `${f.number(s.pairs)} paires de câbles de batterie en cuivre en parallèle, ensemble `
+      ? `${f.number(s.pairs)} paires de câbles de batterie en cuivre en parallèle, au total `
       : 'Paire de câbles de batterie en cuivre, ') +
-    `${f.amps(s.carriesA)} ou plus, ${f.metres(s.lengthM)} ou plus, chute de tension de ` +
+    `${f.amps(s.carriesA)} ou plus, ${f.length(s.lengthM)} ou plus, chute de tension de ` +
     `${f.percent(s.dropLimitFraction)} au plus${s.standard === undefined ? '' : ` (${s.standard} suffit)`}`,
   fuse: (s, f) =>
     `Fusible avec porte-fusible, de ${f.amps(s.minA)} à ${f.amps(s.maxA)}, pour ${f.volts(s.voltageV)} continus ou plus, ` +

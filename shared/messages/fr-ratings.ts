@@ -14,7 +14,7 @@ export const ratingsFr: Pick<Catalogue, 'ratingNotes' | 'refusals' | 'seen'> = {
     'shaft-power-converted': (v, f) =>
       `${f.watts(v.shaftW)} sont fournis à l'arbre ; le moteur consomme environ ${f.watts(v.inputW)}.`,
     'cooling-capacity-converted': (v, f) =>
-      `Refroidir de ${f.figure(v.btuPerHour)} Btu/h demande environ ${f.watts(v.inputW)}, à raison de ` +
+      `Une puissance frigorifique de ${f.figure(v.btuPerHour)} Btu/h demande environ ${f.watts(v.inputW)}, à raison de ` +
       `${f.figure(v.eer)} Btu/h par watt.`,
     'efficiency-assumed': (v, f) =>
       `Efficacité non indiquée ; valeur supposée : ${f.figure(v.eer)} Btu/h par watt, une valeur médiocre.`,

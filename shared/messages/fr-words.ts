@@ -16,7 +16,7 @@ export const wordsFr: Words = {
   },
   features: {
     'usb-outlet': 'prise USB',
-    'remote-switch': 'commande à distance',
+    'remote-switch': 'interrupteur à distance',
     display: 'afficheur',
     'mains-transfer': 'passage automatique sur le secteur',
     'built-in-charger': 'chargeur de batterie intégré',
@@ -29,7 +29,7 @@ export const wordsFr: Words = {
   categories: {
     'hot-drinks': 'boissons chaudes',
     cooking: 'cuisson',
-    kitchen: 'aides de cuisine',
+    kitchen: 'petit électroménager',
     refrigeration: 'réfrigérateurs et congélateurs',
     'air-conditioning': 'climatisation',
     'space-heating': 'chauffage',

@@ -1,9 +1,10 @@
 import type { RatingNoteCode } from '../../core/loads/rate-load.ts'
 import type { Catalogue } from './catalogue.ts'
-import { cartFindingsFr, kitReasonsFr, kitSpecificationsFr } from './fr-kit.ts'
+import { cartFindingsFr, kitNotesFr, kitReasonsFr, kitSpecificationsFr } from './fr-kit.ts'
 import { ratingsFr } from './fr-ratings.ts'
 import { whatIfsFr } from './fr-what-ifs.ts'
 import { wordsFr as words } from './fr-words.ts'
+import { workingFr } from './fr-working.ts'
 import { counted, formFor } from './grammar.ts'
 
 const LIMIT_ASSUMED = " (le fabricant n'indique pas de limite ; une valeur courante est prise)"
@@ -14,6 +15,7 @@ export const fr: Catalogue = {
   ...ratingsFr,
   ...whatIfsFr,
   kitReasons: kitReasonsFr,
+  kitNotes: kitNotesFr,
   kitSpecifications: kitSpecificationsFr,
   useInstead: (sku) => `${sku} convient.`,
   findings: {
@@ -60,7 +62,7 @@ export const fr: Catalogue = {
     'not-advised': (v) =>
       "Nous déconseillons d'alimenter ceci par un convertisseur sur batterie : " +
       `${v.categories.map((category) => words.categories[category]).join(', ')}. On prend d'ordinaire un groupe électrogène ` +
-      'ou une prise de secteur.',
+      'ou un branchement au secteur.',
     'figure-assumed': (v, f) =>
       `Non indiqué : ${words.figures[v.figure]} ; valeur supposée : ${f.number(v.value)}.`,
     'rating-estimated': (v, f) =>
@@ -73,11 +75,11 @@ export const fr: Catalogue = {
       `${formFor(v.count, { one: 'peut', other: 'peuvent' }, f)} démarrer en même temps et prendre ` +
       `${f.watts(v.startingW)} : allumez-les l'un après l'autre.`,
     'inrush-not-sized': () =>
-      'Prend un très bref appel de courant au branchement, trop bref pour compter. Branchez un appareil à la fois.',
+      'Provoque un très bref appel de courant au branchement, trop bref pour compter. Branchez un appareil à la fois.',
     'supply-voltage-assumed': (v, f) =>
       `Tension de la batterie non indiquée ; valeur supposée : ${f.volts(v.nominalV)}.`,
     'cable-length-assumed': (v, f) =>
-      `Longueur de câble non indiquée ; valeur supposée : ${f.metres(v.lengthM)} pour l'aller simple.`,
+      `Longueur de câble non indiquée ; valeur supposée : ${f.length(v.lengthM)} pour l'aller simple.`,
     'own-leads-too-thin': (v, f) =>
       `Les câbles fournis supportent ${f.amps(v.ampacityA)} ; à pleine puissance, il faut ${f.amps(v.neededA)}.` +
       (v.needed === undefined ? '' : ` Prenez ${v.needed} à la place.`),
@@ -85,7 +87,7 @@ export const fr: Catalogue = {
       `Les câbles fournis perdent ${f.percent(v.dropFraction)} de la tension à pleine puissance ; ils ne devraient pas en ` +
       `perdre plus de ${f.percent(v.limitFraction)}.`,
     'own-leads-too-short': (v, f) =>
-      `Les câbles fournis mesurent ${f.metres(v.leadsM)}, votre trajet en demande ${f.metres(v.routeM)} : rapprochez le ` +
+      `Les câbles fournis mesurent ${f.length(v.leadsM)}, votre trajet en demande ${f.length(v.routeM)} : rapprochez le ` +
       'convertisseur de la batterie.',
     'no-standard-conductor': (v, f) =>
       `Aucun câble courant ne supporte ${f.amps(v.worstCaseA)} sur cette distance. Rapprochez le convertisseur de la batterie.`,
@@ -96,19 +98,19 @@ export const fr: Catalogue = {
       `${f.amps(v.maxA)}, ce que supporte le câble.`,
     'socket-fuse-stays': () => "Le fusible du véhicule protège sa prise. N'en montez jamais un plus gros.",
     'discharge-limit-running': (v, f) =>
-      `En marche, ${f.amps(v.currentA)} sont tirés de la batterie ; elle peut donner ${f.amps(v.limitA)}` +
+      `En marche, ${f.amps(v.currentA)} sont tirés de la batterie ; elle peut fournir ${f.amps(v.limitA)}` +
       `${v.limitAssumed ? LIMIT_ASSUMED : ''}. ${BATTERY_TOO_SMALL}`,
     'discharge-limit-starting': (v, f) =>
-      `Au démarrage, ${f.amps(v.currentA)} sont tirés de la batterie ; elle peut donner ${f.amps(v.limitA)}` +
+      `Au démarrage, ${f.amps(v.currentA)} sont tirés de la batterie ; elle peut fournir ${f.amps(v.limitA)}` +
       `${v.limitAssumed ? LIMIT_ASSUMED : ''}. ${BATTERY_TOO_SMALL}`,
     'cut-off-while-running': (v, f) =>
       v.inverterV === 0
-        ? `La batterie ne peut pas du tout donner cette puissance. ${BATTERY_TOO_SMALL}`
+        ? `La batterie ne peut pas du tout fournir cette puissance. ${BATTERY_TOO_SMALL}`
         : `Sous cette charge, la tension tombe à ${f.volts(v.inverterV)} et le convertisseur s'arrête à ` +
           `${f.volts(v.cutOffV)}. Une plus grande batterie ou un câble plus gros aide, un plus grand convertisseur non.`,
     'cut-off-while-starting': (v, f) =>
       v.inverterV === 0
-        ? `La batterie ne peut pas donner la puissance de démarrage. ${BATTERY_TOO_SMALL}`
+        ? `La batterie ne peut pas fournir la puissance de démarrage. ${BATTERY_TOO_SMALL}`
         : `Au démarrage, la tension tombe à ${f.volts(v.inverterV)} ; le convertisseur s'arrête à ${f.volts(v.cutOffV)}. ` +
           'Une plus grande batterie ou un câble plus gros aide, un plus grand convertisseur non.',
     'voltage-sag': (v, f) =>
@@ -127,10 +129,10 @@ export const fr: Catalogue = {
     'under-20-minutes': () =>
       'En dessous de 20 minutes, aucune durée sûre ne peut être donnée : à une telle charge, les batteries diffèrent trop.',
     'nothing-usable': () =>
-      'La batterie part de la charge la plus basse à laquelle elle devrait descendre, ou de plus bas encore.',
+      'Au départ, la batterie est déjà à la charge la plus basse à laquelle elle devrait descendre, ou plus bas encore.',
     'heavier-than-advised': () =>
       'Une charge plus forte que ce que les fabricants conseillent pour une batterie de cette taille : elle vieillira plus ' +
-      'vite. Faites court.',
+      'vite. Pour un temps bref seulement.',
     'longer-than-a-year': () =>
       "Plus d'un an sur le papier ; une batterie se décharge d'elle-même avant cela.",
     'self-discharge-not-counted': () =>
@@ -177,6 +179,7 @@ export const fr: Catalogue = {
     'local-rules':
       "Les règles locales d'installation électrique passent avant tout. En cas de doute, demandez à un électricien qualifié.",
   },
+  working: workingFr,
   steps: {
     'rating-input-watts': "Puissance absorbée telle qu'indiquée",
     'rating-measured-watts': 'Puissance absorbée telle que mesurée',
@@ -186,8 +189,8 @@ export const fr: Catalogue = {
     'rating-cooking-power-energy': "De la puissance de cuisson à la puissance absorbée, pour l'énergie",
     'rating-horsepower': "Des chevaux (hp) aux watts à l'arbre",
     'rating-motor-output': "De la puissance à l'arbre à la puissance absorbée",
-    'rating-cooling-sizing': 'De la puissance de refroidissement à la puissance absorbée, pour la taille',
-    'rating-cooling-energy': "De la puissance de refroidissement à la puissance absorbée, pour l'énergie",
+    'rating-cooling-sizing': 'De la puissance frigorifique à la puissance absorbée, pour la taille',
+    'rating-cooling-energy': "De la puissance frigorifique à la puissance absorbée, pour l'énergie",
     'rating-label-text': 'Lu sur la plaque signalétique',
     'rating-list-figure': 'De la liste des appareils',
     'rating-apparent-power': 'Puissance absorbée divisée par le facteur de puissance',

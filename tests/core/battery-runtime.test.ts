@@ -192,7 +192,7 @@ describe('predictRuntime', () => {
 
   it.each([
     ['dcPowerW', { bank: agm, dcPowerW: -1 }],
-    ['dcPowerW', { bank: agm, dcPowerW: 100_001 }],
+    ['dcPowerW', { bank: agm, dcPowerW: 1e9 + 1 }],
     ['dcPowerW', { bank: agm, dcPowerW: Number.NaN }],
     ['cutOffV', { bank: agm, dcPowerW: 1, cutOffV: 101 }],
     ['cableResistanceOhm', { bank: agm, dcPowerW: 1, cableResistanceOhm: 11 }],

@@ -37,7 +37,9 @@ const BUILD_SCRIPTS = [
   'server/build.ts',
   'shared/client/build.ts',
   'widget/build.ts',
+  'widget/integrity.ts',
   'widget/minify-templates.ts',
+  'widget/private-names.ts',
 ]
 
 const files = rooms.flatMap(sourcesIn)

@@ -65,6 +65,22 @@ describe('kitFor', () => {
     expect([kit.total, kit.complete]).toEqual(['218.00', true])
   })
 
+  it('is for the unit that the buyer asks for, as long as it fits, and says so', () => {
+    const two = makeRange([unit, makeInverter({ sku: 'U2000', continuousW: 2000, surgeW: 4000 })], parts)
+    const asked = (sku: string) => {
+      const supply = { nominalV: 12, oneWayLengthM: 1 } as const
+      const sizing = sized(two, plan({ supply, preferences: { inStockOnly: true, sku } }))
+      const kit = kitOf(two, sizing)
+      return [sizing.recommended?.inverter.unit.sku, kit && lineOf(kit, 'inverter').reason.code]
+    }
+    expect(asked('U2000')).toEqual(['U2000', 'unit-asked-for'])
+    expect(asked('U1000')).toEqual(['U1000', 'unit-asked-for'])
+    expect(asked('NONE')).toEqual(['U1000', 'smallest-that-fits'])
+    const small = makeRange([makeInverter({ sku: 'U100', continuousW: 100, surgeW: 200 }), unit], parts)
+    const passedOver = sized(small, plan({ preferences: { inStockOnly: true, sku: 'U100' } }))
+    expect(passedOver.recommended?.inverter.unit.sku).toBe('U1000')
+  })
+
   it('takes the dearer cable where the cheaper one can only be had with a dearer fuse', () => {
     const fuses = [makeFuse('F150', { price: '25.00' }), makeFuse('F200', { ratingA: 200, price: '10.00' })]
     // 25 mm2 at 105 degC carries 170 A, 35 mm2 210 A (ISO 10133): 8 + 25 against 10 + 10.

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { checkInverter } from '../../core/inverters/checks.ts'
+import { checkInverter, ROUNDING } from '../../core/inverters/checks.ts'
 import { connectionLimit } from '../../core/inverters/connection.ts'
 import { checkRange } from '../../core/range/check-range.ts'
 import { DEFAULT_POLICY } from '../../core/range/policy.ts'
@@ -42,6 +42,42 @@ describe('checkInverter at its limits', () => {
     const need = makeNeed([makeLoad({ id: 'a', runningW: 500, runningVA: 900 })])
     expect(codesOf({ continuousVA: 900, continuousW: 900 }, need)).toEqual([])
     expect(codesOf({ continuousVA: 899, continuousW: 899 }, need)).toEqual(['apparent-power-short'])
+  })
+
+  it('leaves room for the last bits of what was reckoned, and no more', () => {
+    const need = makeNeed([makeLoad({ id: 'a', runningW: 500, runningVA: 600 })])
+    const asking = (requiredContinuousW: number, runningVA: number) => ({
+      ...need,
+      requiredContinuousW,
+      demand: { ...need.demand, runningVA },
+    })
+    const unit = { continuousW: 1000, continuousVA: 1000 }
+    expect(codesOf(unit, asking(1000 * ROUNDING, 1000 * ROUNDING))).toEqual([])
+    expect(codesOf(unit, asking(1000.001, 1000.001))).toEqual([
+      'continuous-power-short',
+      'apparent-power-short',
+    ])
+  })
+
+  it('starts what takes exactly the surge, the last bits left room for, and exactly its time', () => {
+    const start = (startingW: number, startingS: number) =>
+      makeNeed([makeLoad({ id: 'a', runningW: 100, startingW, startingS })])
+    const unit = { continuousW: 1000, surgeW: 2000, surgeS: 3 }
+    expect(codesOf(unit, start(2000 * ROUNDING, 3))).toEqual([])
+    expect(codesOf(unit, start(2000.001, 3))).toEqual(['starting-power-short'])
+    expect(codesOf(unit, start(2000, 3.001))).toEqual(['surge-time-short'])
+    expect(codesOf(unit, start(1000, 60))).toEqual([])
+  })
+
+  it('costs exactly the highest price', () => {
+    const need = makeNeed(load800)
+    const upTo = (maxPrice: string) => ({
+      ...need,
+      preferences: { ...need.preferences, maxPrice },
+      maxPriceNumber: Number(maxPrice),
+    })
+    expect(codesOf({ price: '99.90' }, upTo('99.90'))).toEqual([])
+    expect(codesOf({ price: '99.91' }, upTo('99.90'))).toEqual(['over-price'])
   })
 
   it('names the first of two starts that are alike', () => {

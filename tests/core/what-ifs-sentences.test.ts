@@ -50,6 +50,38 @@ describe('sentences of what-ifs', () => {
     expect(writer.whatIf(told, [listed('Kettle')], 'GBP')).toMatch(/will do\.$/)
   })
 
+  it('joins two changes, each with its own loads', () => {
+    const { priceDifference: _, ...rest } = turns
+    const both: WhatIf = {
+      ...rest,
+      kind: 'combined',
+      loadIds: ['kettle', 'lamp', 'toaster'],
+      values: {
+        steps: [
+          { kind: 'take-turns', loadIds: ['kettle', 'toaster'], values: {} },
+          { kind: 'lower-rating', loadIds: ['kettle'], values: { limitW: 900, ratedW: 1200 } },
+        ],
+      },
+    }
+    const loads = ['Electric kettle', 'Lamp', 'Toaster'].map(listed)
+    const told = (locale: string) =>
+      writerFor(locale)
+        .whatIf(both, loads, 'GBP')
+        .replaceAll(/[\u00a0\u202f]/g, ' ')
+    expect(told('en-GB')).toBe(
+      'If the electric kettle and the toaster take turns and with the electric kettle of at most 900 W on the label, ' +
+        'the Towpath 1500 will do: £250.00.',
+    )
+    expect(told('de-DE')).toMatch(
+      /^Laufen Electric kettle und Toaster nur abwechselnd und mit höchstens 900 W/,
+    )
+    expect(told('de-DE')).toMatch(/, reicht Towpath 1500: /)
+    expect(told('fr-FR')).toMatch(
+      /^En faisant fonctionner .* et avec 900 W au plus sur la plaque .*, Towpath 1500/,
+    )
+    expect(told('es-ES')).toMatch(/^Si se usan por turnos .* y con 900 W como máximo en la placa .*, /)
+  })
+
   it('tells a label limit, and for a microwave oven the cooking power', () => {
     expect(
       plain(writer.labelLimit({ loadId: 'm', limitW: 1180, cookingW: 590 }, listed('Microwave oven'))),

@@ -145,8 +145,9 @@ function units(...powers: readonly number[]): readonly Inverter[] {
   )
 }
 
-const told = (whatIfs: readonly WhatIf[], kind: WhatIf['kind']) =>
-  whatIfs.filter((whatIf) => whatIf.kind === kind)
+function told<K extends WhatIf['kind']>(whatIfs: readonly WhatIf[], kind: K) {
+  return whatIfs.filter((whatIf): whatIf is Extract<WhatIf, { kind: K }> => whatIf.kind === kind)
+}
 
 describe('whatIfsFor', () => {
   it('promises exactly what asking anew gives', () => {
@@ -170,6 +171,32 @@ describe('whatIfsFor', () => {
       { numRuns: 400 },
     )
     expect(seen.size).toBeGreaterThan(4)
+  })
+
+  it('tells two changes at once only where nothing fits and no single one comes to as much', () => {
+    let pairs = 0
+    fc.assert(
+      fc.property(unitsArbitrary, inputArbitrary, (drawn, input) => {
+        const range = rangeOf(drawn)
+        const before = sized(range, input)
+        const whatIfs = whatIfsFor(range, before)
+        const combined = told(whatIfs, 'combined')
+        if (combined.length === 0) return
+        pairs += 1
+        expect(before.recommended).toBeUndefined()
+        expect(combined.length).toBeLessThanOrEqual(3)
+        const [best] = combined
+        for (const single of whatIfs) {
+          if (single.kind === 'combined') continue
+          expect(OUTCOMES.indexOf(single.outcome)).toBeGreaterThan(OUTCOMES.indexOf(best?.outcome ?? 'fits'))
+        }
+        for (const { values } of combined) {
+          expect(new Set(values.steps.map(({ kind }) => kind)).size).toBe(2)
+        }
+      }),
+      { numRuns: 400 },
+    )
+    expect(pairs).toBeGreaterThan(15)
   })
 
   it('never promises of two units more than each part gives by itself', () => {
@@ -218,7 +245,10 @@ describe('whatIfsFor', () => {
         const range = rangeOf(drawn)
         const whatIfs = whatIfsOf(range, input)
         expect(whatIfs.length).toBeLessThanOrEqual(8)
-        const keys = whatIfs.map(({ kind, units: of }) => [kind, ...of.map(({ unit }) => unit.sku)].join())
+        const keys = whatIfs.map(({ kind, values, units: of }) => {
+          const steps = kind === 'combined' ? values.steps.map((step) => step.kind) : []
+          return [kind, ...steps, ...of.map(({ unit }) => unit.sku)].join()
+        })
         expect(new Set(keys).size).toBe(keys.length)
         const ranks = whatIfs.map(({ outcome }) => OUTCOMES.indexOf(outcome))
         expect(ranks).toEqual([...ranks].sort((a, b) => a - b))
@@ -268,12 +298,14 @@ describe('whatIfsFor', () => {
     expect(told(whatIfs, 'two-units')[0]).toMatchObject({ outcome: 'fits', price: '260.00' })
   })
 
-  it('checks a battery that feeds two units against both at once', () => {
-    const battery = { chemistry: 'lifepo4', capacityAh: 100, hourRateH: 20, maxDischargeA: 120 } as const
-    const asked = plan({ kettle: 1000, heater: 900 }, { supply: { nominalV: 12, battery } })
-    const [split] = told(whatIfsOf(makeRange(units(1300)), asked), 'two-units')
-    expect(split?.outcome).toBe('fits-with-care')
-    expect([...(split?.cares ?? [])]).toContain('discharge-limit-running')
+  it('checks a battery that feeds two units against both at once: each alone may draw what both may not', () => {
+    const split = (maxDischargeA: number) => {
+      const battery = { chemistry: 'lifepo4', capacityAh: 200, hourRateH: 20, maxDischargeA } as const
+      const asked = plan({ kettle: 1000, heater: 900 }, { supply: { nominalV: 12, battery } })
+      return told(whatIfsOf(makeRange(units(1300)), asked), 'two-units')
+    }
+    expect(split(120)).toEqual([])
+    expect(split(400)[0]?.outcome).toBe('fits')
   })
 
   it('offers a pure sine wave with its price where a modified one wants care', () => {
@@ -291,7 +323,102 @@ describe('whatIfsFor', () => {
       whatIfsOf(makeRange(units(600)), plan({ kettle: 300 }, { supply })),
       'other-connection',
     )
-    expect(found).toMatchObject({ outcome: 'fits-with-care', values: { connection: 'quick-connector' } })
+    expect(found).toMatchObject({ outcome: 'fits', values: { connection: 'battery-terminals' } })
+  })
+
+  it('is content with a quick connector where that carries the whole unit', () => {
+    const supply = { nominalV: 12, connection: { kind: 'vehicle-socket' } } as const
+    const whatIfs = whatIfsOf(makeRange(units(300)), plan({ fan: 200 }, { supply }))
+    expect(told(whatIfs, 'other-connection')[0]).toMatchObject({
+      outcome: 'fits',
+      values: { connection: 'quick-connector' },
+    })
+  })
+
+  it('hangs no large unit on a vehicle socket for a load that was made smaller', () => {
+    const supply = { nominalV: 12, connection: { kind: 'vehicle-socket' } } as const
+    const whatIfs = whatIfsOf(makeRange(units(120, 3000)), plan({ television: 130 }, { supply }))
+    expect(told(whatIfs, 'lower-rating').map(({ units: [unit] }) => unit?.unit.sku)).toEqual(['U120'])
+  })
+
+  it('asks for no kettle smaller than there are', () => {
+    const asked = (watts: number) => ({
+      ...plan({}),
+      loads: [
+        { id: 'kettle', appliance: 'electric-kettle', rating: { basis: 'input-watts', watts } as const },
+      ],
+    })
+    const range = makeRange(units(1500, 2200, 4000))
+    expect(range.leastInputsW.get('electric-kettle')).toBe(1690)
+    expect(told(whatIfsOf(range, asked(3000)), 'lower-rating').map(({ values }) => values)).toEqual([
+      { limitW: 1760, ratedW: 3000 },
+    ])
+  })
+
+  it('tells nothing that would only move the trouble to the battery', () => {
+    const battery = { chemistry: 'agm', capacityAh: 40, hourRateH: 20 } as const
+    const asked = plan({ kettle: 2000, toaster: 1500 }, { supply: { nominalV: 12, battery } })
+    const range = makeRange(units(2600))
+    expect(told(whatIfsOf(range, asked), 'take-turns')).toEqual([])
+    const pairs = told(whatIfsOf(range, asked), 'combined')
+    expect(pairs.map(({ loadIds }) => loadIds)).toContainEqual(['kettle', 'toaster'])
+    for (const { change, cares } of pairs) {
+      expect(change.supply?.battery).toBeDefined()
+      expect(cares.has('cut-off-while-running')).toBe(false)
+    }
+  })
+
+  it('adds a battery that lasts to a change that the battery is too small for', () => {
+    const battery = { chemistry: 'agm', capacityAh: 80, hourRateH: 20 } as const
+    const asked = plan({ kettle: 900, toaster: 700 }, { supply: { nominalV: 12, battery } })
+    const whatIfs = whatIfsOf(makeRange(units(1200)), asked)
+    expect(whatIfs[0]).toMatchObject({ kind: 'combined', outcome: 'fits' })
+    const single = whatIfs.filter(({ kind }) => kind !== 'combined')
+    expect(single.length).toBeGreaterThan(0)
+    expect(single.every(({ outcome }) => outcome === 'fits-with-care')).toBe(true)
+  })
+
+  it('lets loads take turns and makes one smaller where neither alone would do', () => {
+    const watts = { kettle: 1100, iron: 800, toaster: 700, lamp: 40, fan: 60 }
+    const whatIfs = whatIfsOf(makeRange(units(1200)), plan(watts))
+    const pairs = told(whatIfs, 'combined')
+    expect(whatIfs).toEqual(pairs)
+    const found = pairs.find(({ change }) => change.takeTurns !== undefined && change.rating !== undefined)
+    expect(found).toMatchObject({ outcome: 'fits', change: { rating: { loadId: 'kettle', watts: 960 } } })
+    expect(found?.priceDifference).toBeUndefined()
+  })
+
+  it('connects at the terminals and makes the load smaller where neither alone would do', () => {
+    const supply = { nominalV: 12, connection: { kind: 'vehicle-socket' } } as const
+    const [pair] = told(whatIfsOf(makeRange(units(2000)), plan({ kettle: 2200 }, { supply })), 'combined')
+    expect(pair).toMatchObject({
+      outcome: 'fits',
+      change: {
+        rating: { loadId: 'kettle', watts: 1600 },
+        supply: { connection: { kind: 'battery-terminals' } },
+      },
+    })
+  })
+
+  it('goes two steps up in voltage where one does not do', () => {
+    const range = makeRange([
+      makeInverter({ sku: 'A', continuousW: 500 }),
+      makeInverter({ sku: 'B', continuousW: 1500, inputNominalV: 24, cutOffV: 21 }),
+      makeInverter({ sku: 'C', continuousW: 3000, inputNominalV: 48, cutOffV: 42 }),
+    ])
+    const [found] = told(whatIfsOf(range, plan({ kettle: 2200 })), 'higher-voltage')
+    expect(found).toMatchObject({ values: { nominalV: 48 }, change: { supply: { nominalV: 48 } } })
+  })
+
+  it('leaves the voltage alone where a stronger connection does as much', () => {
+    const supply = { nominalV: 12, connection: { kind: 'vehicle-socket' } } as const
+    const range = makeRange([
+      makeInverter({ sku: 'A', continuousW: 500 }),
+      makeInverter({ sku: 'B', continuousW: 500, inputNominalV: 24, cutOffV: 21 }),
+    ])
+    const whatIfs = whatIfsOf(range, plan({ fan: 200 }, { supply }))
+    expect(told(whatIfs, 'other-connection')).toHaveLength(1)
+    expect(told(whatIfs, 'higher-voltage')).toEqual([])
   })
 
   it('offers larger wire in place of leads that are too thin, and a shorter way where they are too short', () => {

@@ -193,7 +193,7 @@ describe('circuit, own leads', () => {
       problem: 'own-leads-too-thin',
       ampacityA: 90,
       neededA: 150,
-      needed: { label: '35 mm²', parallelPairs: 1 },
+      needed: { areaMm2: 35, label: '35 mm²', parallelPairs: 1 },
     })
   })
 

@@ -22,9 +22,8 @@ const TOO_SMALL_CODES: ReadonlySet<FindingCode> = new Set([
 /** Capacities are told in steps of this. [Ah] */
 const STEP_AH = 5
 
-/** A capacity that does not do yet is raised by this, so often at most. */
-const GROWTH = 1.2
-const TRIES = 4
+/** A capacity that does not do yet is raised by the first of these, then the next. */
+const GROWTHS = [1.2, 1.2, 1.2, 1.5, 1.5, 1.5, 1.5]
 
 /** No larger bank than this many of the buyer's, nor than a request may state. [Ah] */
 const MOST_TIMES = 10
@@ -36,8 +35,8 @@ const OTHER_CHEMISTRY = 'lifepo4'
 /**
  * A larger battery, or one of another chemistry, where current, voltage, a day or a long run failed.
  *
- * The larger one starts from what the findings name and grows by a fifth until none of them is left; where
- * that is not to be had, until the answer is better.
+ * The larger one starts from what the findings name and grows, by a fifth at first, until none of them is left;
+ * where that is not to be had, until the answer is better.
  *
  * @param ground - The ground
  * @returns At most one of each
@@ -56,24 +55,28 @@ export function batteryChanges(ground: Ground): readonly WhatIf[] {
 }
 
 function larger(ground: Ground, battery: Battery, tooSmall: readonly Finding[]): WhatIf | undefined {
+  const mostAh = Math.min(MOST_AH, MOST_TIMES * battery.capacityAh)
+  const capacitiesAh: number[] = []
   const named = tooSmall.map((found) => namedCapacityAh(found, battery.capacityAh))
-  let first: WhatIf | undefined
   let capacityAh = Math.max(...named, battery.capacityAh + STEP_AH)
-  for (let count = 0; count < TRIES; count += 1) {
-    capacityAh = Math.ceil(capacityAh / STEP_AH) * STEP_AH
-    if (capacityAh > Math.min(MOST_AH, MOST_TIMES * battery.capacityAh)) return first
-    const supply = { ...ground.plan.need.supply, battery: enlarged(battery, capacityAh) }
-    const whatIf = tried(ground, {
-      kind: 'larger-battery',
-      loadIds: [],
-      change: { supply },
-      values: { capacityAh },
-    })
-    if (whatIf !== undefined && !tooSmall.some(({ code }) => whatIf.cares.has(code))) return whatIf
-    first ??= whatIf
-    capacityAh *= GROWTH
+  for (const growth of [1, ...GROWTHS]) {
+    capacityAh = Math.ceil((capacityAh * growth) / STEP_AH) * STEP_AH
+    if (capacityAh > mostAh) break
+    capacitiesAh.push(capacityAh)
   }
-  return first
+  const first = (isOfUse: (cares: ReadonlySet<FindingCode>) => boolean) => {
+    for (const largerAh of capacitiesAh) {
+      const supply = { ...ground.plan.need.supply, battery: enlarged(battery, largerAh) }
+      const whatIf = tried(
+        ground,
+        { kind: 'larger-battery', loadIds: [], change: { supply }, values: { capacityAh: largerAh } },
+        isOfUse,
+      )
+      if (whatIf !== undefined) return whatIf
+    }
+    return undefined
+  }
+  return first((cares) => !tooSmall.some(({ code }) => cares.has(code))) ?? first(() => true)
 }
 
 /** What a finding says that it takes; where it says nothing, what there is. [Ah] */

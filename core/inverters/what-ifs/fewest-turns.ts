@@ -140,7 +140,13 @@ interface Sums {
   readonly minutes: number
 }
 
-function mayTurn(block: Block): boolean {
+/**
+ * Whether a block may take turns at all.
+ *
+ * @param block - The block
+ * @returns False for what is on all day, and for medical devices
+ */
+export function mayTurn(block: Block): boolean {
   return block.minutes < DAY_MINUTES && !block.loads.some(({ medical }) => medical)
 }
 

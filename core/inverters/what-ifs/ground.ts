@@ -1,7 +1,9 @@
 import type { Finding, FindingCode } from '../../advice/findings.ts'
 import { type CircuitAnswer, circuitAnswer } from '../../circuit-side.ts'
 import type { PreparedInverter, PreparedRange } from '../../range/prepare-range.ts'
-import { type Outcome, outcomeOf, type Plan, type Sizing, supplySideOf } from '../../sizing.ts'
+import { type Outcome, outcomeOf, type Plan, type Sizing } from '../../sizing.ts'
+import { outlookOf } from '../../supply-side.ts'
+import { type Capability, capabilityOf } from '../capability.ts'
 import { judge, type Verdict } from '../choose.ts'
 import { priceDifference, sumOfPrices } from './money.ts'
 import { type ChangedPlan, changedPlan } from './plan-change.ts'
@@ -25,6 +27,8 @@ export interface Ground {
   /** Units that other loads could make fit, in the order of choice, the recommended one among them. */
   readonly hopefuls: readonly Verdict[]
   readonly hopefulUnits: readonly PreparedInverter[]
+  /** What each of them can be asked for at the supply as it is. */
+  readonly capabilities: readonly Capability[]
   /** Circuits at the supply as it is, by unit. */
   readonly circuits: Map<PreparedInverter, CircuitAnswer>
 }
@@ -40,6 +44,18 @@ export const POWER_CODES: ReadonlySet<FindingCode> = new Set([
 
 /** Findings that can go away when a load goes. */
 const LOAD_CODES: ReadonlySet<FindingCode> = new Set([...POWER_CODES, 'wave-form-unsuitable', 'not-advised'])
+
+/** Room for the last bits of a limit worked out another way; the checks decide there. [W] */
+const SLACK_W = 1e-6
+
+/** Findings that say that the battery does not bear the loads at all. */
+const UNBEARABLE_CODES: readonly FindingCode[] = [
+  'discharge-limit-running',
+  'discharge-limit-starting',
+  'cut-off-while-running',
+  'cut-off-while-starting',
+  'nothing-usable',
+]
 
 /** Outcomes, best first. */
 const RANK: Readonly<Record<Outcome, number>> = {
@@ -62,6 +78,7 @@ export function groundOf(range: PreparedRange, sizing: Sizing): Ground {
   if (recommended !== undefined && circuit !== undefined) circuits.set(recommended.inverter, circuit)
   const beside = [...(circuit?.findings ?? []), ...(battery?.findings ?? [])]
   const hopefuls = choice.verdicts.filter((verdict) => verdict.fits || failsOnlyBy(verdict, LOAD_CODES))
+  const hopefulUnits = hopefuls.map(({ inverter }) => inverter)
   return {
     range,
     plan,
@@ -69,7 +86,8 @@ export function groundOf(range: PreparedRange, sizing: Sizing): Ground {
     now: { outcome: sizing.outcome, cares: caresOf([...(recommended?.findings ?? []), ...beside]) },
     unit: recommended?.inverter,
     hopefuls,
-    hopefulUnits: hopefuls.map(({ inverter }) => inverter),
+    hopefulUnits,
+    capabilities: hopefulUnits.map((inverter) => capabilityOf(inverter, plan.need)),
     circuits,
   }
 }
@@ -98,29 +116,69 @@ export function isWorthwhile({ unit, now }: Ground, inverter: PreparedInverter):
   return costsLess(inverter, unit)
 }
 
+/** A unit that its connection holds below this share of what it could give is too large for it. Our own bound. */
+const LEAST_GIVEN_SHARE = 0.5
+
+/**
+ * Whether a unit is far too large for the connection that it would hang on: nobody plugs the largest unit into a
+ * vehicle's socket.
+ *
+ * @param plan - Supply and policy
+ * @param inverter - The unit
+ * @returns True where less than half of what it could give comes through
+ */
+export function isHeldBack({ need }: ChangedPlan, inverter: PreparedInverter): boolean {
+  const givenW = inverter.unit.continuousW * (1 - need.policy.headroomFraction)
+  return capabilityOf(inverter, need).runningW < LEAST_GIVEN_SHARE * givenW
+}
+
 /**
  * The what-if that a proposal makes, where it betters the answer.
  *
  * @param ground - The ground
  * @param proposal - A change of loads, groups or supply, or another unit
+ * @param isWanted - Asked with codes of what has to be minded, to which more may come: false ends the work
  * @returns What it buys, or undefined where it changes nothing for the better
  */
-export function tried(ground: Ground, proposal: Proposal): WhatIf | undefined {
+export function tried(
+  ground: Ground,
+  proposal: Proposal,
+  isWanted: (cares: ReadonlySet<FindingCode>) => boolean = () => true,
+): WhatIf | undefined {
   const { change } = proposal
   const changed = changedPlan(ground.range, ground.plan, change)
   const verdict =
-    change.sku === undefined ? smallestFor(ground, changed) : namedUnit(ground, changed, change.sku)
+    change.sku === undefined ? smallestThatFits(ground, changed) : namedUnit(ground, changed, change.sku)
   if (verdict === undefined || !verdict.fits) return undefined
   const { inverter } = verdict
   if (change.supply === undefined && ground.unit === inverter) return undefined
+  if (ground.unit !== inverter && isHeldBack(changed, inverter)) return undefined
   const known = change.supply === undefined ? circuitOf(ground, inverter) : undefined
   const circuit = known ?? circuitAnswer(ground.range, inverter, changed.need.supply)
+  const standing = standingOf(changed, verdict, circuit.findings)
   // A battery's findings only add to these: where these do not better the answer, it need not be asked.
-  if (!betters(ground, standingOf(changed, verdict, circuit.findings), inverter)) return undefined
-  const side = supplySideOf(ground.range, changed, inverter, { circuit, outlookOnly: true })
-  const standing = standingOf(changed, verdict, [...circuit.findings, ...(side.battery?.findings ?? [])])
-  if (side.battery !== undefined && !betters(ground, standing, inverter)) return undefined
-  return { ...proposal, ...gainOf(ground, standing, [inverter], side.battery?.runtime.hours) }
+  if (!betters(ground, standing, inverter)) return undefined
+  if (changed.need.supply.battery === undefined)
+    return { ...proposal, ...gainOf(ground, standing, [inverter]) }
+  const withBattery = (cares: ReadonlySet<FindingCode>) => mindingAlso(standing, cares)
+  const isOfUse = (cares: ReadonlySet<FindingCode>) =>
+    isWanted(cares) && betters(ground, withBattery(cares), inverter)
+  const outlook = outlookOf(changed, inverter, circuit, isOfUse)
+  if (outlook === undefined || !isOfUse(outlook.cares)) return undefined
+  return { ...proposal, ...gainOf(ground, withBattery(outlook.cares), [inverter], outlook.hours) }
+}
+
+/**
+ * What an answer is worth with more to mind.
+ *
+ * @param standing - What it is worth
+ * @param cares - Codes of what has to be minded beside
+ * @returns The same where there are none
+ */
+export function mindingAlso(standing: Standing, cares: ReadonlySet<FindingCode>): Standing {
+  if (cares.size === 0) return standing
+  const outcome = standing.outcome === 'fits' ? 'fits-with-care' : standing.outcome
+  return { outcome, cares: new Set([...standing.cares, ...cares]) }
 }
 
 /**
@@ -136,7 +194,7 @@ export function gainOf(
   { unit }: Ground,
   { outcome, cares }: Standing,
   units: readonly PreparedInverter[],
-  runtimeHours: number | undefined,
+  runtimeHours?: number,
 ): Gain {
   const price = sumOfPrices(units.map((inverter) => inverter.unit.price))
   return {
@@ -150,7 +208,7 @@ export function gainOf(
 }
 
 /**
- * Whether a changed answer is better: a better outcome; or as good a one, nothing new to mind, and less to
+ * Whether a changed answer is better: a better outcome, with a battery that bears it; or as good a one, nothing new to mind, and less to
  * mind, a lower price or a smaller unit at the same price.
  *
  * @param ground - The ground
@@ -159,11 +217,23 @@ export function gainOf(
  * @returns True where it is worth telling
  */
 export function betters({ now, unit }: Ground, standing: Standing, inverter: PreparedInverter): boolean {
+  if (isUnbearable(now, standing)) return false
   const worse = RANK[standing.outcome] - RANK[now.outcome]
   if (worse !== 0) return worse < 0
   if (unit === undefined) return false
   for (const care of standing.cares) if (!now.cares.has(care)) return false
   return standing.cares.size < now.cares.size || costsLess(inverter, unit)
+}
+
+/**
+ * Whether a changed answer would only move the trouble to the battery, which would not bear the loads at all.
+ *
+ * @param now - The present answer
+ * @param standing - What the changed answer is worth
+ * @returns True where the battery fails by what it does not fail by now
+ */
+export function isUnbearable(now: Standing, standing: Standing): boolean {
+  return UNBEARABLE_CODES.some((code) => standing.cares.has(code) && !now.cares.has(code))
 }
 
 /**
@@ -202,17 +272,40 @@ export function circuitOf({ range, plan, circuits }: Ground, inverter: PreparedI
   return made
 }
 
-function standingOf(changed: ChangedPlan, verdict: Verdict, beside: readonly Finding[]): Standing {
+/**
+ * What an answer is worth by its unit and what lies beside it.
+ *
+ * @param changed - The plan
+ * @param verdict - Of its unit
+ * @param beside - Findings about its circuit
+ * @returns Outcome and codes of what has to be minded
+ */
+export function standingOf(changed: ChangedPlan, verdict: Verdict, beside: readonly Finding[]): Standing {
   return {
     outcome: outcomeOf(changed, verdict, beside),
     cares: caresOf([...verdict.findings, ...beside]),
   }
 }
 
-/** Where the supply stays, units that no load can help need no second look. */
-function smallestFor({ range, plan, hopefulUnits }: Ground, { need }: ChangedPlan): Verdict | undefined {
-  const inverters = need.supply === plan.need.supply ? hopefulUnits : range.inverters
-  for (const inverter of inverters) {
+/**
+ * The smallest unit of the range that fits a changed plan. Where voltage and connection stay, units
+ * that no load can help need no second look.
+ *
+ * @param ground - The ground
+ * @param changed - The changed plan
+ * @returns Its verdict, or undefined where none fits
+ */
+export function smallestThatFits(
+  { range, plan, hopefulUnits, capabilities }: Ground,
+  { need }: ChangedPlan,
+): Verdict | undefined {
+  const { supply } = plan.need
+  // Nothing else of a supply decides whether a unit fits.
+  const isFedAlike = need.supply.nominalV === supply.nominalV && need.supply.connection === supply.connection
+  const inverters = isFedAlike ? hopefulUnits : range.inverters
+  for (const [index, inverter] of inverters.entries()) {
+    const capability = isFedAlike ? capabilities[index] : undefined
+    if (capability !== undefined && need.demand.runningW > capability.runningW + SLACK_W) continue
     const verdict = judge(inverter, need)
     if (verdict.fits) return verdict
   }

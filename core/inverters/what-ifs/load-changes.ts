@@ -1,12 +1,21 @@
 import type { FindingCode } from '../../advice/findings.ts'
 import type { Load } from '../../loads/load.ts'
+import type { PreparedRange } from '../../range/prepare-range.ts'
 import { INPUT_POWER_BOUNDS_W } from '../../tables/rating-figures.ts'
 import { capabilityOf, startLimitW } from '../capability.ts'
 import { judge, type Verdict } from '../choose.ts'
 import { roundedDown } from '../label-limits.ts'
 import { largestRatingW, type RatingRoom, ratingRoomOf } from '../rating-room.ts'
 import { fewestTurns, mightDo, type Turning, type Turns, turningOf } from './fewest-turns.ts'
-import { failsOnlyBy, type Ground, isWorthwhile, POWER_CODES, tried } from './ground.ts'
+import {
+  failsOnlyBy,
+  type Ground,
+  isHeldBack,
+  isWorthwhile,
+  POWER_CODES,
+  smallestThatFits,
+  tried,
+} from './ground.ts'
 import { changedPlan, restricted } from './plan-change.ts'
 import type { Proposal, WhatIf } from './what-if.ts'
 
@@ -16,7 +25,7 @@ const UNITS_TRIED = 4
 /** What-ifs told of one kind. */
 const MOST_OF_A_KIND = 2
 
-/** Below this share of its present rating a load would be another kind of appliance. Our own bound. */
+/** Below this share of its present rating a load of no list would be another kind of thing. Our own bound. */
 const LEAST_RATING_SHARE = 1 / 3
 
 /** A soft starter lowers a start to no less than this over running power. Our own bound, on the safe side. */
@@ -80,7 +89,7 @@ export function lowerRating(ground: Ground): readonly WhatIf[] {
  * @returns For each unit that it leads to, the load that gives up least; at most two, cheapest unit first
  */
 export function leavingOut(ground: Ground): readonly WhatIf[] {
-  const { plan, unit, hopefulUnits } = ground
+  const { plan, unit } = ground
   const { loads, runningW } = plan.demand
   const worthwhile = ground.hopefuls.filter(({ fits, inverter }) => !fits && isWorthwhile(ground, inverter))
   if (loads.length < 2 || worthwhile.length === 0) return []
@@ -88,11 +97,11 @@ export function leavingOut(ground: Ground): readonly WhatIf[] {
   const bestByUnit = new Map<string, { readonly load: Load; readonly price: number }>()
   for (const load of loads) {
     if (runningW - load.quantity * load.runningW > mostW) continue
-    const { need } = restricted(
+    const changed = restricted(
       plan,
       loads.filter((kept) => kept !== load),
     )
-    const smallest = hopefulUnits.find((inverter) => judge(inverter, need).fits)
+    const smallest = smallestThatFits(ground, changed)?.inverter
     if (smallest === undefined || smallest === unit || !isWorthwhile(ground, smallest)) continue
     const { sku } = smallest.unit
     const best = bestByUnit.get(sku)
@@ -133,6 +142,7 @@ function unitsShortOf(ground: Ground, codes: ReadonlySet<FindingCode>): readonly
       (verdict) =>
         !verdict.fits &&
         isWorthwhile(ground, verdict.inverter) &&
+        !isHeldBack(ground.plan, verdict.inverter) &&
         (ground.unit === undefined || wavesAsWell(ground, verdict.inverter, ground.now.cares)) &&
         failsOnlyBy(verdict, codes),
     )
@@ -195,7 +205,8 @@ function leastReduction(
     if (room === undefined || load.medical) continue
     const watts = largestRatingW(room, capability)
     const share = watts / load.runningW
-    if (share >= LEAST_RATING_SHARE && share < 1 && share > (best?.share ?? 0)) best = { load, watts, share }
+    if (watts < leastRatingW(range, load)) continue
+    if (share < 1 && share > (best?.share ?? 0)) best = { load, watts, share }
   }
   if (best === undefined) return undefined
   const { id: loadId, runningW: ratedW } = best.load
@@ -210,6 +221,12 @@ function leastReduction(
     change: { rating: { loadId, watts: limitW } },
     values: { limitW, ratedW },
   }
+}
+
+/** The least rating with which a load is still to be had. [W] */
+function leastRatingW(range: PreparedRange, { applianceId, runningW }: Load): number {
+  const listedW = applianceId === undefined ? undefined : range.leastInputsW.get(applianceId)
+  return listedW ?? LEAST_RATING_SHARE * runningW
 }
 
 function gentlerStart({ plan }: Ground, inverter: Verdict['inverter']): Proposal | undefined {

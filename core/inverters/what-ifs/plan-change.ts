@@ -129,8 +129,14 @@ function onlyWith(input: SizingInput, loadIds: readonly string[]): SizingInput {
   return { ...input, loads, takeTurns: groups.length === 0 ? undefined : groups }
 }
 
-/** Groups of the loads that are left; one that has no other to take turns with needs none. */
-function groupsOf(
+/**
+ * Groups of the loads that are left; one that has no other to take turns with needs none.
+ *
+ * @param takeTurns - All groups
+ * @param kept - Ids of the loads that are left
+ * @returns Groups of two or more
+ */
+export function groupsOf(
   takeTurns: SizingInput['takeTurns'],
   kept: ReadonlySet<string>,
 ): readonly (readonly string[])[] {

@@ -3,7 +3,7 @@ import { circuitAnswer } from '../../circuit-side.ts'
 import { type ConnectionKind, SUPPLY_VOLTAGES } from '../../range/vocabulary.ts'
 import type { Supply } from '../need.ts'
 import { circuitOf, type Ground, tried } from './ground.ts'
-import type { Proposal, WhatIf } from './what-if.ts'
+import type { Proposal, ProposalOf, WhatIf } from './what-if.ts'
 
 /** Findings that a stronger connection takes away. */
 const CONNECTION_CODES: readonly FindingCode[] = ['connection-limit', 'connection-below-full-power']
@@ -77,15 +77,18 @@ function strongerConnection(ground: Ground): readonly WhatIf[] {
   if (!failed && !hasAny(ground, CONNECTION_CODES)) return []
   const stronger: readonly ConnectionKind[] =
     connection.kind === 'vehicle-socket' ? ['quick-connector', 'battery-terminals'] : ['battery-terminals']
+  let best: WhatIf | undefined
   for (const kind of stronger) {
     const whatIf = tried(ground, {
       ...supplying(ground, { connection: { kind } }),
       kind: 'other-connection',
       values: { connection: kind },
     })
-    if (whatIf !== undefined) return [whatIf]
+    if (whatIf === undefined) continue
+    if (!CONNECTION_CODES.some((code) => whatIf.cares.has(code))) return [whatIf]
+    best ??= whatIf
   }
-  return []
+  return some(best)
 }
 
 function shorterCable(ground: Ground): readonly WhatIf[] {
@@ -144,18 +147,34 @@ function largerWire(ground: Ground): readonly WhatIf[] {
   )
 }
 
-/** The buyer's battery is taken to hold as much energy at the higher voltage. */
+/** The next voltage that the range serves and that helps: two steps up where one does not do. */
 function higherVoltage(ground: Ground): readonly WhatIf[] {
-  const { range, plan, now } = ground
+  if (ground.now.outcome !== 'none-fits' && !hasAny(ground, CURRENT_CODES)) return []
+  for (const proposal of higherVoltages(ground)) {
+    const whatIf = tried(ground, proposal)
+    if (whatIf !== undefined) return [whatIf]
+  }
+  return []
+}
+
+/**
+ * The higher voltages that a range serves. The buyer's battery is taken to hold as much energy there.
+ *
+ * @param ground - The ground
+ * @returns A proposal for each, lowest first
+ */
+export function higherVoltages({ range, plan }: Ground): readonly ProposalOf<'higher-voltage'>[] {
   const { supply } = plan.need
-  if (now.outcome !== 'none-fits' && !hasAny(ground, CURRENT_CODES)) return []
   const served = new Set<number>(range.inverters.map(({ unit }) => unit.inputNominalV))
-  const nominalV = SUPPLY_VOLTAGES.find((voltage) => voltage > supply.nominalV && served.has(voltage))
-  if (nominalV === undefined) return []
-  const battery = supply.battery && inSeries(supply.battery, nominalV / supply.nominalV)
-  if (battery !== undefined && !isStatable(battery)) return []
-  const change = battery === undefined ? { nominalV } : { nominalV, battery }
-  return some(tried(ground, { ...supplying(ground, change), kind: 'higher-voltage', values: { nominalV } }))
+  const proposals: ProposalOf<'higher-voltage'>[] = []
+  for (const nominalV of SUPPLY_VOLTAGES) {
+    if (nominalV <= supply.nominalV || !served.has(nominalV)) continue
+    const battery = supply.battery && inSeries(supply.battery, nominalV / supply.nominalV)
+    if (battery !== undefined && !isStatable(battery)) continue
+    const changed = battery === undefined ? { ...supply, nominalV } : { ...supply, nominalV, battery }
+    proposals.push({ kind: 'higher-voltage', loadIds: [], change: { supply: changed }, values: { nominalV } })
+  }
+  return proposals
 }
 
 /** Whether a request could state such a battery. [Ah] 1 or more, [ohm] at most 1 */

@@ -1,14 +1,24 @@
 import type { FindingCode } from '../../advice/findings.ts'
 import { bankModel } from '../../battery/bank.ts'
-import { type SteadyAnswer, steadyAnswer } from '../../battery-side/battery-answer.ts'
 import { dcPower, fedBy } from '../../battery-side/fed-inverter.ts'
+import { type BatteryOutlook, type SteadyOutlook, steadyOutlook } from '../../battery-side/outlook.ts'
+import type { CircuitAnswer } from '../../circuit-side.ts'
 import type { Load } from '../../loads/load.ts'
 import type { PreparedInverter } from '../../range/prepare-range.ts'
-import { type Outcome, outcomeOf, type SupplySide, supplySideOf } from '../../sizing.ts'
+import { bankOf, outlookOf, wireOhm } from '../../supply-side.ts'
 import { type Capability, capabilityOf, startLimitW } from '../capability.ts'
-import { judge, type Verdict } from '../choose.ts'
 import { type Block, type BlockStart, blocksOf, idsOf } from './blocks.ts'
-import { caresOf, circuitOf, compareOutcomes, type Ground, gainOf, type Standing } from './ground.ts'
+import {
+  circuitOf,
+  compareOutcomes,
+  type Ground,
+  gainOf,
+  isUnbearable,
+  mindingAlso,
+  type Standing,
+  smallestThatFits,
+  standingOf,
+} from './ground.ts'
 import { type ChangedPlan, restricted } from './plan-change.ts'
 import type { WhatIf } from './what-if.ts'
 
@@ -47,12 +57,19 @@ export function twoUnits(ground: Ground): readonly WhatIf[] {
     const second = blocks.filter((_, index) => isSecond(index))
     const whatIf = sizedSplit(ground, [first, second])
     const price = Number(whatIf?.price ?? Number.POSITIVE_INFINITY)
-    if (whatIf === undefined || price > mostPrice) continue
+    if (whatIf === undefined || price > mostPrice || isUnbearable(now, whatIf)) continue
     const worse = compareOutcomes(whatIf.outcome, now.outcome)
-    const nothingNew = [...whatIf.cares].every((code) => now.cares.has(code))
-    if (worse < 0 || (worse === 0 && unit !== undefined && nothingNew)) return [whatIf]
+    if (worse < 0 || (worse === 0 && unit !== undefined && isNothingNew(ground, whatIf.cares)))
+      return [whatIf]
   }
   return []
+}
+
+/** Whether what has to be minded is no more than now; anything is, where nothing fits. */
+function isNothingNew({ unit, now }: Ground, cares: ReadonlySet<FindingCode>): boolean {
+  if (unit === undefined) return true
+  for (const code of cares) if (!now.cares.has(code)) return false
+  return true
 }
 
 /** The smallest blocks beyond the limit as one. */
@@ -176,38 +193,34 @@ function smallestFor(candidates: readonly Candidate[], part: Sums): Candidate | 
 
 interface SizedPart {
   readonly plan: ChangedPlan
-  readonly verdict: Verdict
-  readonly side: SupplySide
+  readonly inverter: PreparedInverter
+  readonly circuit: CircuitAnswer
+  readonly standing: Standing
+  readonly outlook: BatteryOutlook | undefined
   readonly loadIds: readonly string[]
 }
 
 function sizedSplit(ground: Ground, split: readonly (readonly Block[])[]): WhatIf | undefined {
-  const parts = split.flatMap((blocks) => sizedPart(ground, blocks) ?? [])
+  const parts: SizedPart[] = []
+  for (const blocks of split) {
+    const part = sizedPart(ground, blocks)
+    if (part === undefined) return undefined
+    parts.push(part)
+  }
   const [one, two] = parts
   if (one === undefined || two === undefined) return undefined
   const together = onOneBattery(ground, [one, two])
-  const outcomes = parts.map(({ plan, verdict, side }) =>
-    outcomeOf(plan, verdict, [...side.circuit.findings, ...(side.battery?.findings ?? [])]),
-  )
-  const worst = outcomes.reduce((bad, outcome) => (compareOutcomes(outcome, bad) > 0 ? outcome : bad))
-  const cares = new Set<FindingCode>([
-    ...parts.flatMap(({ verdict, side }) => [
-      ...caresOf([...verdict.findings, ...side.circuit.findings, ...(side.battery?.findings ?? [])]),
-    ]),
-    ...(together?.cares ?? []),
-  ])
-  const standing: Standing = { outcome: withCare(worst, cares), cares }
+  const [worse, better] =
+    compareOutcomes(one.standing.outcome, two.standing.outcome) > 0 ? [one, two] : [two, one]
+  const both = mindingAlso(worse.standing, better.standing.cares)
+  const standing = together === undefined ? both : mindingAlso(both, together.cares)
+  const units = parts.map(({ inverter }) => inverter)
   return {
     kind: 'two-units',
     loadIds: two.loadIds,
-    change: { split: parts.map(({ loadIds, verdict }) => ({ loadIds, sku: verdict.inverter.unit.sku })) },
+    change: { split: parts.map(({ loadIds, inverter }) => ({ loadIds, sku: inverter.unit.sku })) },
     values: {},
-    ...gainOf(
-      ground,
-      standing,
-      parts.map(({ verdict }) => verdict.inverter),
-      together?.steady.runtime.hours,
-    ),
+    ...gainOf(ground, standing, units, together?.hours),
   }
 }
 
@@ -215,57 +228,39 @@ function sizedPart(ground: Ground, blocks: readonly Block[]): SizedPart | undefi
   const ids = new Set(blocks.flatMap(idsOf))
   const loads: readonly Load[] = ground.plan.demand.loads.filter(({ id }) => ids.has(id))
   const plan = restricted(ground.plan, loads)
-  const found = ground.hopefuls.find(({ inverter }) => judge(inverter, plan.need).fits)
-  if (found === undefined) return undefined
-  const { inverter } = found
-  return {
-    plan,
-    verdict: judge(inverter, plan.need),
-    side: supplySideOf(ground.range, plan, inverter, {
-      circuit: circuitOf(ground, inverter),
-      outlookOnly: true,
-    }),
-    loadIds: loads.map(({ id }) => id),
-  }
+  const verdict = smallestThatFits(ground, plan)
+  if (verdict === undefined) return undefined
+  const { inverter } = verdict
+  const circuit = circuitOf(ground, inverter)
+  const alone = standingOf(plan, verdict, circuit.findings)
+  const outlook = outlookOf(plan, inverter, circuit, (cares) => isNothingNew(ground, cares))
+  if (outlook === undefined && plan.need.supply.battery !== undefined) return undefined
+  const standing = outlook === undefined ? alone : mindingAlso(alone, outlook.cares)
+  return { plan, inverter, circuit, standing, outlook, loadIds: loads.map(({ id }) => id) }
 }
 
 /** Both units draw on the same battery: what it goes through at once, and in a day. */
-function onOneBattery(
-  { plan }: Ground,
-  parts: readonly [SizedPart, SizedPart],
-): { readonly steady: SteadyAnswer; readonly cares: ReadonlySet<FindingCode> } | undefined {
-  const { battery, nominalV } = plan.need.supply
-  if (battery === undefined) return undefined
-  const bank = { ...battery, nominalV }
+function onOneBattery({ plan }: Ground, parts: readonly [SizedPart, SizedPart]): SteadyOutlook | undefined {
+  const bank = bankOf(plan.need.supply)
+  if (bank === undefined) return undefined
   const drawn = (power: 'typicalRunningW' | 'runningW' | 'startingW') =>
-    parts.map(({ plan: { demand }, verdict }) => dcPower(fedBy(verdict.inverter), demand[power]))
+    parts.map(({ plan: { demand }, inverter }) => dcPower(fedBy(inverter), demand[power]))
   const running = drawn('runningW')
   const starting = drawn('startingW')
   const extra = running.map((runningW, index) => (starting[index] ?? runningW) - runningW)
-  const ohms = parts.map(({ side: { circuit } }) =>
-    circuit.design.ok ? circuit.design.conductor.resistanceOhm : 0,
-  )
-  const steady = steadyAnswer({
+  const steady = steadyOutlook({
     bank,
     dcPowerW: sumOf(drawn('typicalRunningW')),
     dcPowerRunningW: sumOf(running),
     dcPowerStartingW: sumOf(running) + Math.max(...extra),
-    cutOffV: Math.max(...parts.map(({ verdict }) => verdict.inverter.figures.cutOffV)),
-    cableResistanceOhm: Math.max(...ohms) / 2,
-    curvePoints: 2,
+    cutOffV: Math.max(...parts.map(({ inverter }) => inverter.figures.cutOffV)),
+    cableResistanceOhm: Math.max(...parts.map(({ circuit }) => wireOhm(circuit))) / 2,
   })
   const { startSocFraction, minSocFraction } = bankModel(bank)
-  const left = parts.map(({ side }) => side.battery?.day.socLeftFraction ?? startSocFraction)
+  const left = parts.map(({ outlook }) => outlook?.socLeftFraction ?? startSocFraction)
   const used = sumOf(left.map((socFraction) => startSocFraction - socFraction))
   const runsOut = startSocFraction - used < minSocFraction
-  return {
-    steady,
-    cares: new Set([...caresOf(steady.findings), ...(runsOut ? (['day-not-carried'] as const) : [])]),
-  }
-}
-
-function withCare(outcome: Outcome, cares: ReadonlySet<FindingCode>): Outcome {
-  return outcome === 'fits' && cares.size > 0 ? 'fits-with-care' : outcome
+  return runsOut ? { ...steady, cares: new Set([...steady.cares, 'day-not-carried']) } : steady
 }
 
 function sumOf(values: readonly number[]): number {

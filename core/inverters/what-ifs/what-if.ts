@@ -22,7 +22,27 @@ export interface WhatIfValues {
   'two-units': Record<string, never>
   /** Starting power of one item: the limit, and what it is now. [W] */
   'soft-start': { limitW: number; startingW: number }
+  combined: { steps: readonly WhatIfStep[] }
 }
+
+/** Kinds that may be one of two changes at once. */
+type StepKind =
+  | 'take-turns'
+  | 'lower-rating'
+  | 'leave-out'
+  | 'soft-start'
+  | 'other-connection'
+  | 'higher-voltage'
+  | 'larger-battery'
+  | 'other-chemistry'
+
+/** One of two changes at once. */
+export interface WhatIfStepOf<K extends StepKind> {
+  readonly kind: K
+  readonly loadIds: readonly string[]
+  readonly values: WhatIfValues[K]
+}
+export type WhatIfStep = { [K in StepKind]: WhatIfStepOf<K> }[StepKind]
 
 /** One kind's proposal, before it is known what it buys. */
 export interface ProposalOf<K extends WhatIfKind> {

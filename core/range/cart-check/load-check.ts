@@ -4,7 +4,7 @@ import { fedBy } from '../../battery-side/fed-inverter.ts'
 import { chooseInverter, judge } from '../../inverters/choose.ts'
 import type { Need } from '../../inverters/need.ts'
 import { type Outcome, outcomeOf, type Plan } from '../../sizing.ts'
-import { banksFor } from '../kit/banks.ts'
+import { banksFor, neededByChemistry } from '../kit/banks.ts'
 import { circuitNeed } from '../kit/circuit-need.ts'
 import type { PreparedInverter, PreparedRange } from '../prepare-range.ts'
 import { type CartFinding, cartFinding } from './cart.ts'
@@ -101,7 +101,9 @@ function batteryThatDoes({ range, plan, inverter, bank, need, resistanceOhm }: U
   const allowedOhm = (dropLimitFraction * nominalV) / worstCaseA
   const cableResistanceOhm = Math.min(resistanceOhm, allowedOhm)
   const inStock = range.parts.batteries.filter(({ part }) => part.inStock)
-  const banks = banksFor({ plan: asked, leastAh: 0 }, inStock, [chemistry])
+  const banks = banksFor({ plan: asked, leastAh: 0, neededAh: neededByChemistry(asked) }, inStock, [
+    chemistry,
+  ])
   return banks.find((each) => bankCarries({ ...asked, cableResistanceOhm }, each.bank))?.block.part.sku
 }
 

@@ -84,6 +84,8 @@ export interface BankQuestion {
   readonly plan: Omit<BatteryQuestion, 'cableResistanceOhm'>
   /** Least capacity that the buyer asks for beside what the plan takes. [Ah] */
   readonly leastAh: number
+  /** Capacity that the plan takes of a new bank of a chemistry. [Ah] */
+  readonly neededAh: (chemistry: BatteryChemistry) => number
 }
 
 /**
@@ -97,7 +99,7 @@ export interface BankQuestion {
  * @source ieee-1013
  */
 export function banksFor(
-  { plan, leastAh }: BankQuestion,
+  { plan, leastAh, neededAh }: BankQuestion,
   batteries: readonly Priced<RangeBattery>[],
   chemistries: readonly BatteryChemistry[],
 ): readonly BlockBank[] {
@@ -105,10 +107,10 @@ export function banksFor(
   const { nominalV } = plan.supply
   for (const chemistry of chemistries) {
     const conditions = conditionsOf(plan, chemistry)
-    const neededAh = Math.max(leastAh, neededOf(plan, chemistry).size.capacityAh)
+    const atLeastAh = Math.max(leastAh, neededAh(chemistry))
     for (const block of batteries) {
       if (block.part.chemistry !== chemistry) continue
-      const fewest = Math.max(1, Math.ceil(neededAh / block.part.capacityAh - 1e-9))
+      const fewest = Math.max(1, Math.ceil(atLeastAh / block.part.capacityAh - 1e-9))
       for (let inParallel = fewest; inParallel <= MOST_STRINGS; inParallel += 1) {
         const made = blockBank(block, { nominalV, inParallel, conditions })
         if (made !== undefined) found.push(made)
@@ -124,16 +126,24 @@ export function banksFor(
 }
 
 /**
- * The capacity that a plan takes of a new bank of a chemistry.
+ * The capacity that a plan takes of a new bank, worked out once a chemistry, however many banks are looked at.
  *
  * @param plan - Plan, unit and supply
- * @param chemistry - The chemistry
- * @returns As {@link neededBank}, without the age of the buyer's own battery
+ * @returns As {@link neededBank} has it for a chemistry, without the age of the buyer's own battery. [Ah]
  */
-export function neededOf(plan: BankQuestion['plan'], chemistry: BatteryChemistry) {
+export function neededByChemistry(plan: BankQuestion['plan']): BankQuestion['neededAh'] {
+  const known = new Map<BatteryChemistry, number>()
+  return (chemistry) => {
+    const capacityAh = known.get(chemistry) ?? neededOf(plan, chemistry)
+    known.set(chemistry, capacityAh)
+    return capacityAh
+  }
+}
+
+function neededOf(plan: BankQuestion['plan'], chemistry: BatteryChemistry): number {
   const { supply } = plan
   const battery = { ...conditionsOf(plan, chemistry), chemistry, capacityAh: 1 }
-  return neededBank({ ...plan, supply: { ...supply, battery } })
+  return neededBank({ ...plan, supply: { ...supply, battery } }).size.capacityAh
 }
 
 /** The temperature is the place's; the lowest charge is the chemistry's. */

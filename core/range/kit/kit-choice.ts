@@ -1,6 +1,7 @@
 import type { BatteryBank } from '../../battery/bank.ts'
 import type { Preferences, Supply } from '../../inverters/need.ts'
 import type { Demand } from '../../loads/demand.ts'
+import type { CircuitDesign, CircuitFailure } from '../../wiring/circuit-types.ts'
 import type { PreparedInverter, PreparedRange } from '../prepare-range.ts'
 import type { BatteryChemistry } from '../vocabulary.ts'
 import type { BlockBank } from './banks.ts'
@@ -16,6 +17,8 @@ export interface KitQuestion {
   readonly preferences: Preferences
   readonly requiredContinuousW: number
   readonly wish?: KitWish | undefined
+  /** The circuit that the answer names, to tell where the kit's cable is of another size. */
+  readonly circuit?: CircuitDesign | CircuitFailure | undefined
   /** Resistance of cable with which the stated battery is known to carry the plan, or not to. [ohm] */
   readonly known?: { readonly carries: boolean; readonly cableResistanceOhm: number } | undefined
 }

@@ -2,11 +2,12 @@ import type { KitRole, KitState } from '../../advice/vocabulary.ts'
 import type { PartBase } from '../range-document.ts'
 import type { AtHand } from './at-hand.ts'
 import type { LaidCable, PartOrigin } from './cables.ts'
-import { type CircuitNeed, fusePlace, standardCable } from './circuit-need.ts'
+import { type CircuitNeed, fusePlace, type StandardCable, standardCable } from './circuit-need.ts'
 import { type PlacedConnector, takesConnector } from './connectors.ts'
 import type { ChosenBank, ChosenParts, KitQuestion } from './kit-choice.ts'
 import type { Kit, KitLine, KitReason, KitSpecification } from './kit-types.ts'
 import { moneyText, thousandthsOf } from './money.ts'
+import { sizeNote } from './size-note.ts'
 import type { Wiring } from './wiring.ts'
 
 /** A kit as it was chosen. */
@@ -53,7 +54,7 @@ export function kitLines(kit: ChosenKit): Kit {
 }
 
 function inverterLine({ question }: ChosenKit): KitLine {
-  const { inverter, requiredContinuousW, wish } = question
+  const { inverter, requiredContinuousW, wish, preferences } = question
   const { unit } = inverter
   const { continuousW, inputNominalV, waveform } = unit
   const owned = wish?.owned?.some(
@@ -65,22 +66,29 @@ function inverterLine({ question }: ChosenKit): KitLine {
     quantity: 1,
     ...named(unit),
     specification: { role: 'inverter', continuousW, inputNominalV, waveform },
-    reason: { code: 'smallest-that-fits', values: { requiredContinuousW, continuousW } },
+    reason: {
+      code: preferences.sku === unit.sku ? 'unit-asked-for' : 'smallest-that-fits',
+      values: { requiredContinuousW, continuousW },
+    },
   }
 }
 
-function wiringLines(kit: ChosenKit, { cable, fuse }: Wiring): readonly KitLine[] {
-  const { need, chosen } = kit
+function wiringLines(kit: ChosenKit, wiring: Wiring): readonly KitLine[] {
+  const { need, chosen, question } = kit
+  const { cable, fuse } = wiring
   const { minA, nominalV, worstCaseA, lengthM } = need
   const { ampacityA, dropFraction, pairs } = cable
-  const { requiredVoltageV, requiredBreakingCapacityA } = fusePlace(nominalV, chosen.bank.bank ?? {})
+  const bank = chosen.bank.bank ?? {}
+  const { requiredVoltageV, requiredBreakingCapacityA } = fusePlace(nominalV, bank)
+  const standard = cable.cable === undefined ? standardCable(need, bank) : undefined
   return [
     {
       role: 'cable',
       state: STATES[cable.origin],
       quantity: pairs,
       ...(cable.cable && named(cable.cable.part)),
-      specification: cableSpecification(kit, cable),
+      specification: cableSpecification(need, cable, standard),
+      note: sizeNote(need, wiring, standard, question.circuit),
       reason: reasonFor(kit, cable.origin, 'cable', {
         code: 'carries-full-power',
         values: { worstCaseA, ampacityA, dropFraction, lengthM: cable.cable?.part.lengthM ?? lengthM },
@@ -106,13 +114,14 @@ function wiringLines(kit: ChosenKit, { cable, fuse }: Wiring): readonly KitLine[
   ]
 }
 
-function cableSpecification({ need, chosen }: ChosenKit, cable: LaidCable): KitSpecification {
-  const { lengthM, dropLimitFraction, minA } = need
-  const { pairs } = cable
+function cableSpecification(
+  { lengthM, dropLimitFraction, minA }: CircuitNeed,
+  { pairs }: LaidCable,
+  standard: StandardCable | undefined,
+): KitSpecification {
   const limits = { role: 'cable', carriesA: minA, lengthM, dropLimitFraction, pairs } as const
-  if (cable.cable !== undefined) return limits
-  const { label, ampacityA } = standardCable(need, chosen.bank.bank ?? {})
-  return label === undefined ? limits : { ...limits, carriesA: ampacityA, standard: label }
+  if (standard?.label === undefined) return limits
+  return { ...limits, carriesA: standard.ampacityA, standard: standard.label }
 }
 
 function connectorLine(kit: ChosenKit, { origin, connector }: PlacedConnector): KitLine {

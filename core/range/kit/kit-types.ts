@@ -21,6 +21,8 @@ export interface KitWish {
 export interface KitReasonValues {
   /** The unit that the answer recommends. */
   'smallest-that-fits': { readonly requiredContinuousW: number; readonly continuousW: number }
+  /** The unit that the buyer asks for in its place. */
+  'unit-asked-for': { readonly requiredContinuousW: number; readonly continuousW: number }
   /** A cable that carries the unit's full power that far. */
   'carries-full-power': {
     readonly worstCaseA: number
@@ -54,6 +56,7 @@ export type KitReasonCode = keyof KitReasonValues
 /** Every reason, for the contract. */
 export const KIT_REASONS = [
   'smallest-that-fits',
+  'unit-asked-for',
   'carries-full-power',
   'protects-cable',
   'joins-unit',
@@ -72,6 +75,50 @@ export const KIT_REASONS = [
 export type KitReason = {
   [C in KitReasonCode]: { readonly code: C; readonly values: KitReasonValues[C] }
 }[KitReasonCode]
+
+/** Both sizes, and what sets them apart: the line's own first. */
+interface Sizes {
+  /** As '35 mm²' or '2 × 2/0 AWG' */
+  readonly size: string
+  readonly otherSize: string
+}
+interface Insulations extends Sizes {
+  /** [degC] */
+  readonly insulationC: number
+  readonly otherInsulationC: number
+}
+
+/** Why a cable of the kit is of another size than the circuit of the same answer names. */
+export interface KitNoteValues {
+  /** Its insulation stands more heat, so that less copper does. */
+  'hotter-insulation': Insulations
+  /** Its insulation stands less heat, so that more copper is needed. */
+  'cooler-insulation': Insulations
+  /** It is thicker than it has to be: the range holds none between that suits better. */
+  'next-size-we-have': Sizes
+  /** It does what the named one does: of several pairs the circuit names more copper than need be. */
+  'does-too': Sizes
+  /** The kit's fuse is smaller than the one that the circuit names. [A] */
+  'smaller-fuse': Sizes & { readonly ratingA: number; readonly otherRatingA: number }
+  /** The kit's battery takes another fuse than the one that the circuit reckons with. */
+  'for-this-kit': Sizes
+}
+export type KitNoteCode = keyof KitNoteValues
+
+/** Every such reason, for the contract. */
+export const KIT_NOTES = [
+  'hotter-insulation',
+  'cooler-insulation',
+  'next-size-we-have',
+  'does-too',
+  'smaller-fuse',
+  'for-this-kit',
+] as const satisfies readonly KitNoteCode[]
+
+/** What sets a line of the kit apart from the rest of the answer. */
+export type KitNote = {
+  [C in KitNoteCode]: { readonly code: C; readonly values: KitNoteValues[C] }
+}[KitNoteCode]
 
 /** What a part must be, whoever sells it. */
 export type KitSpecification =
@@ -125,6 +172,7 @@ export interface KitLine {
   readonly url?: string | undefined
   readonly specification: KitSpecification
   readonly reason: KitReason
+  readonly note?: KitNote | undefined
 }
 
 /** Everything that a plan takes. */

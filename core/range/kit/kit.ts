@@ -1,10 +1,16 @@
 import type { BatteryBank } from '../../battery/bank.ts'
 import { bankCarries } from '../../battery-side/battery-answer.ts'
 import { fedBy } from '../../battery-side/fed-inverter.ts'
-import type { BatteryQuestion } from '../../battery-side/question.ts'
 import type { PartBase } from '../range-document.ts'
 import { type AtHand, atHandOf } from './at-hand.ts'
-import { type BlockBank, banksFor, blockBank, chemistryGroups, neededOf } from './banks.ts'
+import {
+  type BankQuestion,
+  type BlockBank,
+  banksFor,
+  blockBank,
+  chemistryGroups,
+  neededByChemistry,
+} from './banks.ts'
 import { type BankKind, type CircuitNeed, circuitNeed, fusePlace, standardCable } from './circuit-need.ts'
 import { connectorFor } from './connectors.ts'
 import type { ChosenBank, ChosenParts, KitQuestion } from './kit-choice.ts'
@@ -28,7 +34,8 @@ export function kitFor(question: KitQuestion): Kit {
   const { range, inverter, wish } = question
   const need = circuitNeed(range, inverter, question.supply)
   const atHand = atHandOf(range, inverter.unit, wish?.owned ?? [])
-  const chosen = chooseParts({ ...question, need, atHand })
+  const plan = planOf(question)
+  const chosen = chooseParts({ ...question, need, atHand, plan, neededAh: neededByChemistry(plan) })
   const connector = connectorFor(need, atHand.connectors, onSale(question, range.parts.connectors))
   return kitLines({ question, need, atHand, chosen, connector })
 }
@@ -36,6 +43,8 @@ export function kitFor(question: KitQuestion): Kit {
 interface Search extends KitQuestion {
   readonly need: CircuitNeed
   readonly atHand: AtHand
+  readonly plan: BankQuestion['plan']
+  readonly neededAh: BankQuestion['neededAh']
 }
 
 function chooseParts(search: Search): ChosenParts {
@@ -45,7 +54,8 @@ function chooseParts(search: Search): ChosenParts {
   const best = owned && bestOf(search, [owned], wiringOf)
   if (best !== undefined) return best
   const leastAh = search.wish?.buyBattery === true ? (search.supply.battery?.capacityAh ?? 0) : 0
-  const question = { plan: planOf(search), leastAh }
+  const { plan, neededAh } = search
+  const question = { plan, neededAh, leastAh }
   const batteries = onSale(search, search.range.parts.batteries)
   for (const chemistries of chemistryGroups(search.supply.battery?.chemistry)) {
     const found = bestOf(search, bought(search, banksFor(question, batteries, chemistries)), wiringOf)
@@ -120,7 +130,7 @@ function carries(search: Search, { bank, origin, blocks }: ChosenBank, cableResi
     if (known.carries && cableResistanceOhm <= known.cableResistanceOhm) return true
     if (!known.carries && cableResistanceOhm >= known.cableResistanceOhm) return false
   }
-  return bankCarries({ ...planOf(search), cableResistanceOhm }, bank)
+  return bankCarries({ ...search.plan, cableResistanceOhm }, bank)
 }
 
 function wiringsByBank(search: Search): (bank: BankKind) => readonly Wiring[] {
@@ -158,8 +168,7 @@ function ownedBank(search: Search): ChosenBank | undefined {
 
 function asChosen(search: Search, origin: ChosenBank['origin'], bank: BatteryBank | undefined): ChosenBank {
   const chemistry = bank?.chemistry ?? search.supply.battery?.chemistry ?? 'agm'
-  const { size } = neededOf(planOf(search), chemistry)
-  return { origin, bank, chemistry, neededCapacityAh: size.capacityAh, cost: 0 }
+  return { origin, bank, chemistry, neededCapacityAh: search.neededAh(chemistry), cost: 0 }
 }
 
 function* bought(search: Search, banks: readonly BlockBank[]): Iterable<ChosenBank> {
@@ -201,8 +210,7 @@ function leastThatDoes(fromAh: number, does: (capacityAh: number) => boolean): n
   return high
 }
 
-function planOf(search: KitQuestion): Omit<BatteryQuestion, 'cableResistanceOhm'> {
-  const { demand, supply, inverter } = search
+function planOf({ demand, supply, inverter }: KitQuestion): BankQuestion['plan'] {
   return { demand, supply, inverter: fedBy(inverter) }
 }
 
