@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url'
 import type { BuildOptions, Plugin } from 'esbuild'
 import { minifyTemplates, TARGET } from './minify-templates.ts'
+import { privateNames } from './private-names.ts'
 
 const here = fileURLToPath(new URL('.', import.meta.url))
 
@@ -19,22 +20,14 @@ const convertRatingsLater: Plugin = {
 
 /** Modules that are fetched later: every target of an `import()`. */
 const FETCHED_LATER =
-  /widget\/(parts\/(list|later)|guide\/answer-desk|fit\/register|i18n\/(pseudo|[a-z]+-later))\.ts$|loads\/rate-load\.ts$/
-
-/** Those of them that are never fetched before the list. */
-const AFTER_LIST = /(parts\/later|guide\/answer-desk)\.ts$/
+  /widget\/(screens|plan-link-reader|parts\/editor|parts\/colour-note|fit\/register|i18n\/(pseudo|[a-z]+-later))\.ts$|loads\/rate-load\.ts$/
 
 /**
- * Every module that is fetched later imports the elements first, and the list where that came before. They are there
- * by then; it tells the bundler to keep all that the first question brings along in one file, and all that the list
- * brings along in another, instead of a dozen small ones.
+ * Every module that is fetched later imports the elements first. They are there by then; it tells the bundler to
+ * keep all that the first question brings along in one file instead of a dozen small ones.
  */
 function earlierModules(path: string): string {
-  const earlier = [
-    ...(FETCHED_LATER.test(path) ? ['elements.ts'] : []),
-    ...(AFTER_LIST.test(path) ? ['parts/list.ts'] : []),
-  ]
-  return earlier.map((name) => `import ${JSON.stringify(here + name)}\n`).join('')
+  return FETCHED_LATER.test(path) ? `import ${JSON.stringify(`${here}elements.ts`)}\n` : ''
 }
 
 /**
@@ -56,6 +49,8 @@ export function widgetBuild(root: string): BuildOptions {
     target: TARGET,
     minify: true,
     legalComments: 'none',
+    charset: 'utf8',
+    mangleProps: new RegExp(`^(${privateNames(root).join('|')})$`),
     metafile: true,
     plugins: [convertRatingsLater, minifyTemplates(earlierModules)],
   }

@@ -16,6 +16,11 @@ import { wattsIn } from './watts.ts'
 /** Where this script came from: the service that serves it answers too. */
 const OWN_ORIGIN = new URL(import.meta.url).origin
 
+/** Resolves in the next task. */
+function nextTask(): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve))
+}
+
 /**
  * What both elements share: the shop, the plan, the words, waiting and failing. Attributes are the only settings;
  * a property of the same name writes its attribute. It never throws into the page that it stands on.
@@ -133,7 +138,8 @@ export abstract class TallywattElement extends HTMLElement implements View {
   }
 
   redraw(): void {
-    this.#drawing ??= Promise.resolve().then(() => {
+    // In a task of its own, so that what led to it and the browser's layout of it never add up to one long task.
+    this.#drawing ??= nextTask().then(() => {
       this.#drawing = undefined
       try {
         render(this.#screen(), this.#root, { host: this })
@@ -145,7 +151,14 @@ export abstract class TallywattElement extends HTMLElement implements View {
 
   focusOn(selector: string): void {
     this.redraw()
-    void this.updateComplete.then(() => this.#root.querySelector<HTMLElement>(selector)?.focus())
+    void this.afterPaint().then(() => this.#root.querySelector<HTMLElement>(selector)?.focus())
+  }
+
+  /** Resolves once what has changed is seen: focus and measures force a layout, which the browser has done by then. */
+  async afterPaint(): Promise<void> {
+    await this.updateComplete
+    await new Promise(requestAnimationFrame)
+    await nextTask()
   }
 
   have<K extends ModuleName>(name: K): Modules[K] | undefined {
@@ -163,25 +176,25 @@ export abstract class TallywattElement extends HTMLElement implements View {
   }
 
   async loadEditor(): Promise<unknown> {
-    return Promise.all([this.loadLater(), this.load('steps'), this.load('rates')])
+    return Promise.all([this.loadLater(), this.load('editor'), this.load('rates')])
   }
 
   /** The words and formats of all but the first question, in the language of the element. */
   protected async loadLater(quiet = false): Promise<void> {
     if (this.later !== undefined) return
     const language = this.#language
-    const list = await this.load('list', quiet)
-    if (list === undefined || language === undefined) return
+    const screens = await this.load('screens', quiet)
+    if (screens === undefined || language === undefined) return
     await this.#fetched(
       quiet,
       () => language.later(),
       (words) => {
         if (this.#language !== language) return
-        this.formats = list.formatsFor(this.#spoken, this.#setup?.shop.wireSizes === 'awg')
+        this.formats = screens.formatsFor(this.#spoken, this.#setup?.shop.wireSizes === 'awg')
         // Readied here, so that the first tap needn't wait for it.
         this.watts(0)
         this.later = words
-        if (!this.#noted) list.noteColours(this.#root)
+        if (!this.#noted) void screens.noteOwnColours(this.#root)
         this.#noted = true
       },
     )
@@ -259,7 +272,7 @@ export abstract class TallywattElement extends HTMLElement implements View {
     this.later = undefined
     this.rtl = isRightToLeft(tag)
     this.watts = wattsIn(this.#spoken)
-    if (this.have('list') !== undefined) void this.loadLater(true)
+    if (this.have('screens') !== undefined) void this.loadLater(true)
     this.redraw()
   }
 

@@ -1,3 +1,4 @@
+import { parseNumber } from './parse-number.ts'
 import { localeFor, wattsIn } from './watts.ts'
 
 export { parseNumber } from './parse-number.ts'
@@ -6,6 +7,8 @@ export { parseNumber } from './parse-number.ts'
 export interface Formats {
   readonly locale: string
   number(value: number, decimals?: number): string
+  /** A number as somebody types it; undefined where there is none. */
+  readNumber(text: string): number | undefined
   watts(value: number): string
   percent(fraction: number): string
   money(amount: string, currency: string): string
@@ -28,18 +31,25 @@ export const METRES_PER_FOOT = 0.3048
  */
 export function formatsFor(locale: string, feet = false): Formats {
   const tag = localeFor(locale)
+  const made = new Map<string, Intl.NumberFormat>()
+  // Making a format costs a hundred times what writing with it does.
+  const write = (value: number, options: Intl.NumberFormatOptions) => {
+    const key = JSON.stringify(options)
+    const format = made.get(key) ?? new Intl.NumberFormat(tag, options)
+    made.set(key, format)
+    return format.format(value)
+  }
   const number = (value: number, decimals = Math.abs(value) < 10 ? 1 : 0) =>
-    new Intl.NumberFormat(tag, { maximumFractionDigits: decimals }).format(value)
+    write(value, { maximumFractionDigits: decimals })
   const unit = (value: number, name: string, decimals = 0) =>
-    new Intl.NumberFormat(tag, { style: 'unit', unit: name, maximumFractionDigits: decimals }).format(value)
+    write(value, { style: 'unit', unit: name, maximumFractionDigits: decimals })
   return {
     locale: tag,
     number,
+    readNumber: (text) => parseNumber(text, tag),
     watts: wattsIn(tag),
-    percent: (fraction) =>
-      new Intl.NumberFormat(tag, { style: 'percent', maximumFractionDigits: 0 }).format(fraction),
-    money: (amount, currency) =>
-      new Intl.NumberFormat(tag, { style: 'currency', currency }).format(Number(amount)),
+    percent: (fraction) => write(fraction, { style: 'percent', maximumFractionDigits: 0 }),
+    money: (amount, currency) => write(Number(amount), { style: 'currency', currency }),
     duration: (minutes) => {
       const whole = Math.round(minutes)
       const hours = Math.floor(whole / 60)
@@ -48,8 +58,10 @@ export function formatsFor(locale: string, feet = false): Formats {
       const written = unit(hours, 'hour')
       return rest === 0 ? written : `${written} ${unit(rest, 'minute')}`
     },
-    length: (metres) =>
-      feet ? unit(metres / METRES_PER_FOOT, 'foot') : unit(metres, 'meter', metres < 10 ? 1 : 0),
+    length: (metres) => {
+      const value = feet ? metres / METRES_PER_FOOT : metres
+      return unit(value, feet ? 'foot' : 'meter', value < 10 ? 1 : 0)
+    },
     list: (parts) => new Intl.ListFormat(tag, { type: 'conjunction' }).format(parts),
   }
 }

@@ -80,7 +80,12 @@ function markup(source: string, start: number): Part {
     text += sign
     at += 1
   }
-  return { text: text.replaceAll(' />', '/>'), end: at }
+  return { text: shortTags(text), end: at }
+}
+
+/** Values without quotes where nothing needs those (HTML standard, 13.1.2.3). */
+function shortTags(text: string): string {
+  return text.replaceAll(' />', '/>').replace(/( [\w-]+=)"([\w#.-]+)"(?!\/)/g, '$1$2')
 }
 
 /** Whether white space touches a tag, an expression or an end of the template. */

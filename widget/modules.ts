@@ -3,18 +3,22 @@ import type { Sheet } from './sheet.ts'
 
 /** Modules that load when they are needed, by name. */
 export interface Modules {
-  readonly list: typeof import('./parts/list.ts')
-  readonly steps: typeof import('./parts/later.ts')
-  readonly answer: typeof import('./guide/answer-desk.ts')
+  /** All but the first question. */
+  readonly screens: typeof import('./screens.ts')
+  /** The editor of a load's power. */
+  readonly editor: typeof import('./parts/editor.ts')
+  /** The reader of links. */
+  readonly links: typeof import('./plan-link-reader.ts')
+  /** The conversion of ratings. */
   readonly rates: true
 }
 export type ModuleName = keyof Modules
 
 /** How each is fetched; the path must stand here as a whole for the bundler to see it. */
 export const FETCH: { readonly [K in ModuleName]: () => Promise<Modules[K]> } = {
-  list: () => import('./parts/list.ts'),
-  steps: () => import('./parts/later.ts'),
-  answer: () => import('./guide/answer-desk.ts'),
+  screens: () => import('./screens.ts'),
+  editor: () => import('./parts/editor.ts'),
+  links: () => import('./plan-link-reader.ts'),
   rates: loadRates,
 }
 

@@ -4,9 +4,9 @@ import type { PlanState, SupplyAnswers } from './plan.ts'
 
 /** What the page itself took where the shopper was not sure; the answer states each. */
 export interface PageAssumptions {
-  readonly nominalV?: number
-  readonly chemistry?: 'flooded'
-  readonly capacityAh?: number
+  readonly nominalV?: number | undefined
+  readonly chemistry?: 'flooded' | undefined
+  readonly capacityAh?: number | undefined
 }
 
 /** A request and what was assumed to make it. */
@@ -20,7 +20,7 @@ export const ASSUMED_BATTERY = { chemistry: 'flooded', capacityAh: 100 } as cons
 
 /**
  * The request that a plan makes. What the shopper is not sure of is left to the service, which states what it
- * takes; only what the contract can't leave out is filled in here.
+ * takes; only what the contract can't leave out is filled in here. What is undefined is not sent.
  *
  * @param plan - The shopper's answers, at least one load
  * @param setup - The shop
@@ -29,20 +29,14 @@ export const ASSUMED_BATTERY = { chemistry: 'flooded', capacityAh: 100 } as cons
  */
 export function requestFor(plan: PlanState, setup: Setup, locale: string): PlannedRequest {
   const { supply, assumed } = supplyFor(plan.supply, setup)
+  const takeTurns = plan.takeTurns.map((group) => [...group])
   const request: SizingRequest = {
-    loads: plan.loads.map(({ id, appliance, name, quantity, minutesPerDay, rating, start }) => ({
-      id,
-      quantity,
-      ...(appliance === undefined ? {} : { appliance }),
-      ...(name === undefined ? {} : { name }),
-      ...(minutesPerDay === undefined ? {} : { minutesPerDay }),
-      ...(rating === undefined ? {} : { rating }),
-      ...(start === undefined ? {} : { start }),
-    })),
+    loads: plan.loads.map((load) => ({ ...load })),
     detail: 'brief',
     locale,
-    ...(plan.takeTurns.length === 0 ? {} : { takeTurns: plan.takeTurns.map((group) => [...group]) }),
-    ...(supply === undefined ? {} : { supply }),
+    takeTurns: takeTurns.length === 0 ? undefined : takeTurns,
+    supply,
+    preferences: plan.sku === undefined ? undefined : { inStockOnly: true, sku: plan.sku },
   }
   return { request, assumed }
 }
@@ -59,17 +53,18 @@ function supplyFor(
   const nominalV = (answers.nominalV ?? lowestV) as NonNullable<SizingRequest['supply']>['nominalV']
   const chemistry = answers.chemistry ?? ASSUMED_BATTERY.chemistry
   const capacityAh = answers.capacityAh ?? ASSUMED_BATTERY.capacityAh
+  const have = battery === 'have'
   return {
     supply: {
       nominalV,
-      ...(battery === 'have' ? { battery: { ...BATTERY_AS_NEW, chemistry, capacityAh } } : {}),
-      ...(connection === null ? {} : { connection: { kind: connection } }),
-      ...(oneWayLengthM === null ? {} : { oneWayLengthM }),
+      battery: have ? { ...BATTERY_AS_NEW, chemistry, capacityAh } : undefined,
+      connection: connection === null ? undefined : { kind: connection },
+      oneWayLengthM: oneWayLengthM ?? undefined,
     },
     assumed: {
-      ...(answers.nominalV === null ? { nominalV } : {}),
-      ...(battery === 'have' && answers.chemistry === null ? { chemistry: ASSUMED_BATTERY.chemistry } : {}),
-      ...(battery === 'have' && answers.capacityAh === null ? { capacityAh } : {}),
+      nominalV: answers.nominalV === null ? nominalV : undefined,
+      chemistry: have && answers.chemistry === null ? ASSUMED_BATTERY.chemistry : undefined,
+      capacityAh: have && answers.capacityAh === null ? capacityAh : undefined,
     },
   }
 }

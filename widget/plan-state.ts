@@ -25,13 +25,19 @@ export type PlanAction =
   | { readonly do: 'supply'; readonly change: Partial<SupplyAnswers> }
 
 /**
- * The plan after one action. Never throws: an action that makes no sense leaves the plan as it is.
+ * The plan after one action. Never throws: an action that makes no sense leaves the plan as it is. A unit that was
+ * tried out was tried for the plan before, so the smallest counts again.
  *
  * @param plan - The plan before
  * @param action - What the shopper did
  * @returns The plan after; the same object where nothing changed
  */
 export function planAfter(plan: PlanState, action: PlanAction): PlanState {
+  const after = acted(plan, action)
+  return after === plan || after.sku === undefined ? after : { ...after, sku: undefined }
+}
+
+function acted(plan: PlanState, action: PlanAction): PlanState {
   switch (action.do) {
     case 'add':
       return withAppliance(plan, action.appliance)

@@ -36,6 +36,8 @@ export interface PlanState {
   /** Groups of load ids of which only one runs at a time. */
   readonly takeTurns: readonly (readonly string[])[]
   readonly supply: SupplyAnswers
+  /** A unit that the shopper tries out in place of the smallest. */
+  readonly sku?: string | undefined
 }
 
 /** Nothing picked, nothing known. */

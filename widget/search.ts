@@ -4,13 +4,40 @@ export interface Searchable {
   readonly synonyms: readonly string[]
 }
 
-interface Entry<T> {
-  readonly item: T
-  /** Words of the name and of each synonym. */
-  readonly phrases: readonly (readonly string[])[]
+/** A word, and which letters it holds: one bit each, where two rare letters may share one. */
+interface Word {
+  readonly text: string
+  readonly letters: number
 }
 
-const indexes = new WeakMap<readonly Searchable[], readonly Entry<Searchable>[]>()
+interface Entry<T> {
+  readonly item: T
+  /** Words of the name and of each synonym, and last all of them written together. */
+  readonly phrases: readonly (readonly Word[])[]
+}
+
+/** The list that was searched last, its index, and the last search: a screen asks the same more than once. */
+let entries: readonly Entry<Searchable>[] = []
+let indexed: readonly Searchable[] | undefined
+let last: { readonly query: string; readonly found: readonly Searchable[] } | undefined
+
+/**
+ * Makes the index of a list, so that the first letter typed needn't wait for it.
+ *
+ * @param items - The list
+ */
+export function indexFor(items: readonly Searchable[]): void {
+  if (indexed === items) return
+  indexed = items
+  last = undefined
+  entries = items.map((item) => ({
+    item,
+    phrases: [bareName(item.name), ...item.synonyms].map((text) => {
+      const words = wordsOf(text)
+      return [...words, words.join('')].map(word)
+    }),
+  }))
+}
 
 /**
  * Finds entries by name or synonym, forgiving accents, plurals, word order, beginnings and small slips.
@@ -21,34 +48,36 @@ const indexes = new WeakMap<readonly Searchable[], readonly Entry<Searchable>[]>
  * @returns Best first; nothing for an empty query
  */
 export function search<T extends Searchable>(items: readonly T[], query: string, most = 40): readonly T[] {
-  const wanted = wordsOf(query)
+  if (query.trim() === '') return []
+  indexFor(items)
+  if (last?.query !== query) last = { query, found: searched(query) }
+  return last.found.slice(0, most) as readonly Searchable[] as readonly T[]
+}
+
+function searched(query: string): readonly Searchable[] {
+  const wanted = wordsOf(query).map(word)
   if (wanted.length === 0) return []
   // Words that are written apart here and together there: "lap top".
-  const together = [wanted.join('')]
-  const found: { item: T; score: number; place: number }[] = []
-  for (const [place, { item, phrases }] of indexOf(items).entries()) {
+  const together = wanted.length > 1 ? [word(wanted.map(({ text }) => text).join(''))] : undefined
+  const found: { item: Searchable; score: number; place: number }[] = []
+  for (const [place, { item, phrases }] of entries.entries()) {
     let best = 0
     for (const [rank, phrase] of phrases.entries()) {
-      const score = Math.max(phraseScore(wanted, phrase), phraseScore(together, phrase))
+      const score = Math.max(phraseScore(wanted, phrase), together ? phraseScore(together, phrase) : 0)
       best = Math.max(best, score - (rank === 0 ? 0 : 0.1))
     }
-    if (best > 0) found.push({ item: item as T, score: best, place })
+    if (best > 0) found.push({ item, score: best, place })
   }
   found.sort((a, b) => b.score - a.score || a.place - b.place)
   // Beside a true hit, words that are merely similar are noise.
   const least = (found[0]?.score ?? 0) - 1.5
-  return found
-    .filter(({ score }) => score >= least)
-    .slice(0, most)
-    .map(({ item }) => item)
+  return found.filter(({ score }) => score >= least).map(({ item }) => item)
 }
 
-function indexOf(items: readonly Searchable[]): readonly Entry<Searchable>[] {
-  const known = indexes.get(items)
-  if (known !== undefined) return known
-  const made = items.map((item) => ({ item, phrases: [bareName(item.name), ...item.synonyms].map(wordsOf) }))
-  indexes.set(items, made)
-  return made
+function word(text: string): Word {
+  let letters = 0
+  for (let at = 0; at < text.length; at += 1) letters |= 1 << (text.charCodeAt(at) & 31)
+  return { text, letters }
 }
 
 /** A name without what stands in brackets: that tells apart and is seldom typed. */
@@ -75,25 +104,27 @@ function singular(word: string): string {
 }
 
 /** Sum over the wanted words of their best match, 0 where one has none; shorter phrases win. */
-function phraseScore(wanted: readonly string[], phrase: readonly string[]): number {
+function phraseScore(wanted: readonly Word[], phrase: readonly Word[]): number {
   let score = 0
-  for (const word of wanted) {
+  for (const one of wanted) {
     let best = 0
-    for (const candidate of phrase) best = Math.max(best, wordScore(word, candidate))
-    const joined = wordScore(word, phrase.join(''))
-    best = Math.max(best, joined)
+    for (const candidate of phrase) best = Math.max(best, wordScore(one, candidate))
     if (best === 0) return 0
     score += best
   }
-  return score / wanted.length - phrase.length / 100
+  return score / wanted.length - (phrase.length - 1) / 100
 }
 
-function wordScore(word: string, candidate: string): number {
-  if (word === candidate) return 4
-  if (candidate.startsWith(word)) return 3
-  const slips = word.length < 4 ? 0 : word.length < 8 ? 1 : 2
-  if (slips > 0 && distanceToBeginning(word, candidate, slips) <= slips) return 2
-  return word.length > 3 && candidate.includes(word) ? 1 : 0
+function wordScore({ text, letters }: Word, candidate: Word): number {
+  if (text === candidate.text) return 4
+  if (candidate.text.startsWith(text)) return 3
+  const slips = text.length < 4 ? 0 : text.length < 8 ? 1 : 2
+  // A slip brings one letter that the other word lacks at most, which rules out nearly all without counting slips.
+  let strange = letters & ~candidate.letters
+  for (let left = slips; left > 0; left -= 1) strange &= strange - 1
+  if (strange !== 0) return 0
+  if (slips > 0 && distanceToBeginning(text, candidate.text, slips) <= slips) return 2
+  return text.length > 3 && candidate.text.includes(text) ? 1 : 0
 }
 
 /** Slips (wrong, missing, spare or swapped letters) from a word to the nearest beginning of another. */

@@ -24,6 +24,8 @@ export interface View {
   redraw(): void
   /** Puts focus on the element that a selector finds, once the next drawing is done. */
   focusOn(selector: string): void
+  /** Resolves once what has changed is seen. */
+  afterPaint(): Promise<void>
   /** A module that has been fetched. */
   have<K extends ModuleName>(name: K): Modules[K] | undefined
   /** Fetches a module; undefined where that failed, which the shopper is told. */

@@ -112,18 +112,18 @@ describe.each(LANGUAGES)('in the language $lang', (told) => {
     const look = async () => seen.push(await everything(guide))
     await guide.ready()
     await expect.poll(() => textOf(guide.heading)).toBe(told.heading)
-    expect(await guide.host.locator('.base').getAttribute('lang')).toBe(told.lang)
+    await expect.poll(() => guide.host.locator('.base').getAttribute('lang')).toBe(told.lang)
     for (const name of [told.microwave, told.laptop]) {
       await guide.host.locator('.tiles .tile').filter({ hasText: name }).first().click()
     }
     await guide.host.locator('.thing').nth(1).waitFor()
     await look()
     for (const heading of told.steps) {
-      await guide.next.click()
+      await guide.on()
       await expect.poll(() => textOf(guide.heading)).toBe(heading)
       await look()
     }
-    await guide.next.click()
+    await guide.on()
     await guide.host.locator('[part=unit]').waitFor()
     for (const summary of await guide.host.locator('summary').all()) await summary.click()
     await guide.host.locator('table').waitFor()
@@ -176,11 +176,11 @@ describe('from right to left', () => {
     expect(places[0]).toBeGreaterThan(places[1] ?? Number.POSITIVE_INFINITY)
     for (const place of [0, 2]) await guide.host.locator('.tiles .tile').nth(place).click()
     await guide.host.locator('.thing').nth(1).waitFor()
-    await guide.next.click()
-    await guide.next.click()
+    await guide.on()
+    await guide.on()
     await guide.host.locator('[name=battery]').first().click()
     await guide.host.locator('#capacity').fill('120')
-    await guide.next.click()
+    await guide.on()
     await guide.host.locator('[part=unit]').waitFor()
     const bar = await guide.host
       .locator('.bar rect.a')

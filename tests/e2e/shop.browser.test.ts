@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { GuidePage, textOf } from '../widget/support/guide-page.ts'
@@ -68,14 +69,14 @@ describe.each(SHOPS)('the pages of $name', ({ shop, basket, unit, battery }) => 
     const guide = new GuidePage(page)
     await guide.ready()
     await guide.pick('Laptop')
-    await guide.next.click()
-    await guide.next.click()
+    await guide.on()
+    await guide.on()
     await guide.host.getByLabel('I need a battery too').check()
-    await guide.next.click()
+    await guide.on()
     await guide.host.locator('[part=unit]').waitFor()
     await guide.host.locator('[part=add-to-cart]').click()
     const parts = await guide.host.locator('.kit input:checked').count()
-    expect(await textOf(page.locator('[data-said]'))).toMatch(/parts? put in/)
+    await expect.poll(() => textOf(page.locator('[data-said]'))).toMatch(/parts? put in/)
     expect(await basketOf(page).locator('li').count()).toBeGreaterThanOrEqual(parts)
     await basketOf(page).getByText(basket).first().click()
     await expect.poll(() => textOf(page.locator('[data-check]'))).toContain('These parts go together.')
@@ -89,13 +90,13 @@ describe.each(SHOPS)('the pages of $name', ({ shop, basket, unit, battery }) => 
     await page.goto(`${live.service}/shops/${shop}/products/${battery}`)
     await page.locator('.buy').click()
     await page.goto(`${live.service}/shops/${shop}`)
-    expect(await textOf(page.locator('[data-count]'))).toBe('2')
+    await expect.poll(() => textOf(page.locator('[data-count]'))).toBe('2')
     await basketOf(page).locator('summary').click()
     await basketOf(page)
       .getByRole('button', { name: /^Remove / })
       .first()
       .click()
-    expect(await textOf(page.locator('[data-count]'))).toBe('1')
+    await expect.poll(() => textOf(page.locator('[data-count]'))).toBe('1')
     await close()
   })
 
@@ -105,7 +106,7 @@ describe.each(SHOPS)('the pages of $name', ({ shop, basket, unit, battery }) => 
     await fit.ready()
     await fit.pick('Microwave oven')
     await fit.host.locator('[part=check]').click()
-    expect(await textOf(fit.host.locator('[part=verdict]'))).toMatch(/^No/)
+    await expect.poll(() => textOf(fit.host.locator('[part=verdict]'))).toMatch(/^No/)
     const better = fit.host.locator('[part=smallest] a')
     const title = await textOf(better)
     await better.click()
@@ -148,7 +149,7 @@ describe.each(SHOPS)('the pages of $name', ({ shop, basket, unit, battery }) => 
     await fit.host.locator('[part=check]').click()
     await fit.host.locator('[part=failure]').waitFor()
     await page.locator('.buy').click()
-    expect(await textOf(page.locator('[data-count]'))).toBe('1')
+    await expect.poll(() => textOf(page.locator('[data-count]'))).toBe('1')
     expect(faults).toEqual([])
     await close()
   })
@@ -252,13 +253,15 @@ describe('the playground', () => {
     await settled(page)
     await page.getByLabel('Element', { exact: true }).selectOption('tallywatt-fit')
     await page.getByLabel('Shop', { exact: true }).selectOption('bentcreek')
-    expect(await textOf(page.locator('#snippet'))).toMatch(/<tallywatt-fit shop="bentcreek" sku="BC-/)
+    await expect
+      .poll(() => textOf(page.locator('#snippet')))
+      .toMatch(/<tallywatt-fit shop="bentcreek" sku="BC-/)
     const fit = new GuidePage(page, 'tallywatt-fit')
     await fit.ready()
     await fit.pick('Laptop')
     await fit.host.locator('[part=check]').click()
     await fit.host.locator('[part=result]').waitFor()
-    expect(await textOf(page.locator('#events'))).toContain('tallywatt-answer')
+    await expect.poll(() => textOf(page.locator('#events'))).toContain('tallywatt-answer')
     expect(faults).toEqual([])
     await close()
   })
@@ -276,26 +279,41 @@ describe('files of the widget', () => {
   })
 
   it('are sent squeezed to those who read that, and not again to those who hold them', async () => {
-    const plain = await live.app.inject('/w/0/tallywatt.js')
+    // The entry is one line, too short to gain by it; what it imports is the widget.
+    const entry = await live.app.inject('/w/0/tallywatt.js')
+    const url = `/w/0/${/tallywatt-chunk-\w+\.js/.exec(entry.body)?.[0]}`
+    const plain = await live.app.inject(url)
     for (const encoding of ['br', 'gzip']) {
       const first = await live.app.inject({
-        url: '/w/0/tallywatt.js',
+        url,
         headers: { 'accept-encoding': encoding },
       })
       expect(first.headers['content-encoding']).toBe(encoding)
       expect(first.headers.vary).toContain('Accept-Encoding')
       expect(first.rawPayload.length).toBeLessThan(plain.rawPayload.length)
       const again = await live.app.inject({
-        url: '/w/0/tallywatt.js',
+        url,
         headers: { 'accept-encoding': encoding, 'if-none-match': String(first.headers.etag) },
       })
       expect([again.statusCode, again.body]).toEqual([304, ''])
     }
     const refused = await live.app.inject({
-      url: '/w/0/tallywatt.js',
+      url,
       headers: { 'accept-encoding': 'br;q=0, gzip;q=0.0' },
     })
     expect(refused.headers['content-encoding']).toBeUndefined()
+  })
+
+  it('are listed with what they must hash to, each and no other', async () => {
+    const reply = await live.app.inject('/w/0.1.0/integrity.json')
+    expect(reply.headers['access-control-allow-origin']).toBe('*')
+    const { release, files } = reply.json<{ release: string; files: Record<string, string> }>()
+    expect(release).toBe('0.1.0')
+    expect(Object.keys(files)).toContain('tallywatt.js')
+    for (const [name, hash] of Object.entries(files)) {
+      const { rawPayload } = await live.app.inject(`/w/0.1.0/${name}`)
+      expect(`sha384-${createHash('sha384').update(rawPayload).digest('base64')}`, name).toBe(hash)
+    }
   })
 
   it('are none but those of this release', async () => {

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { RuntimeAnswer } from '../../shared/contract/answers.ts'
 import type { Setup } from '../../shared/contract/setup.ts'
-import { barGeometry, letterOf } from '../../widget/parts/bar-geometry.ts'
+import { barGeometry, letterOf, widestPiece } from '../../widget/parts/bar-geometry.ts'
 import { curveGeometry, pathOf } from '../../widget/parts/curve-geometry.ts'
 import { totalsOf } from '../../widget/totals.ts'
 import { demoService } from '../support/service.ts'
@@ -86,6 +86,34 @@ const unsure = {
   connection: null,
   oneWayLengthM: null,
 }
+
+describe('widestPiece', () => {
+  const stretch = { x: 0.25, width: 0.5 }
+
+  it('is the stretch itself where no line crosses it', () => {
+    expect(widestPiece(stretch, [null, 0.25, 0.75, 0.1])).toEqual(stretch)
+  })
+
+  it('lies on the wider side of a line', () => {
+    expect(widestPiece(stretch, [0.375])).toEqual({ x: 0.375, width: 0.375 })
+    expect(widestPiece(stretch, [0.625])).toEqual({ x: 0.25, width: 0.375 })
+  })
+
+  it('lies between two lines where those are furthest apart', () => {
+    expect(widestPiece(stretch, [0.6875, 0.3125])).toEqual({ x: 0.3125, width: 0.375 })
+  })
+
+  it('never holds a line, and is never narrower than an even share', () => {
+    const places = fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { maxLength: 4 })
+    fc.assert(
+      fc.property(places, (lines) => {
+        const piece = widestPiece({ x: 0, width: 1 }, lines)
+        expect(lines.filter((line) => line > piece.x && line < piece.x + piece.width)).toEqual([])
+        expect(piece.width).toBeGreaterThanOrEqual(1 / (lines.length + 1) - 1e-9)
+      }),
+    )
+  })
+})
 
 describe('letterOf', () => {
   it('counts on after Z', () => {

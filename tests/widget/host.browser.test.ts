@@ -52,7 +52,7 @@ describe('a strict page', () => {
     await shown.pick('Laptop')
     await shown.toAnswer()
     await shown.host.locator('[part=unit]').waitFor()
-    expect(await shown.host.locator('.bar').first().isVisible()).toBe(true)
+    await expect.poll(() => shown.host.locator('.bar').first().isVisible()).toBe(true)
     expect(heard).toEqual({ errors: [], warnings: [], violations: [] })
     await page.context().close()
   })
@@ -142,7 +142,7 @@ describe('the page around', () => {
       document.querySelector('#one')?.append(made)
     })
     await shown.ready()
-    expect(await shown.host.locator('.thing').count()).toBe(1)
+    await expect.poll(() => shown.host.locator('.thing').count()).toBe(1)
     expect(heard.errors).toEqual([])
     await page.context().close()
   })
@@ -159,9 +159,36 @@ describe('the page around', () => {
       element?.setAttribute('shop', 'bentcreek')
     })
     await shown.pick('Laptop')
-    for (let step = 0; step < 2; step += 1) await shown.next.click()
-    expect(await textOf(shown.host.locator('.ask').first())).toContain('48 V')
-    expect(await textOf(shown.host.locator('.ask').last())).toContain('10 ft')
+    await shown.on(2)
+    await expect.poll(() => textOf(shown.host.locator('.ask').first())).toContain('48 V')
+    await expect.poll(() => textOf(shown.host.locator('.ask').last())).toContain('10 ft')
+    await page.context().close()
+  })
+
+  it('may draw something in its place beforehand, in a shadow root of its own markup', async () => {
+    const first = '<template shadowrootmode="open"><p>The guide is on its way</p></template>'
+    const { page, heard } = await open(guide().replace('></', `>${first}</`))
+    const shown = new GuidePage(page)
+    await shown.ready()
+    expect(
+      await page.evaluate(() => document.querySelector('tallywatt-guide')?.shadowRoot?.textContent),
+    ).not.toContain('on its way')
+    expect(heard).toEqual({ errors: [], warnings: [], violations: [] })
+    await page.context().close()
+  })
+
+  it('may send the answer along with a form of its own, as the guide for embedders has it', async () => {
+    const body = `<form><input type="hidden" name="inverter">${guide()}</form><script type="module">
+      document.querySelector('tallywatt-guide').addEventListener('tallywatt-answer', ({ detail, currentTarget }) => {
+        currentTarget.closest('form').elements.inverter.value = detail.answer.recommended?.sku ?? ''
+      })</script>`
+    const { page } = await open(body)
+    const shown = new GuidePage(page)
+    await shown.ready()
+    await shown.pick('Laptop')
+    await shown.toAnswer()
+    const fields = await page.evaluate(() => [...new FormData(document.forms[0])])
+    expect(fields).toEqual([['inverter', expect.stringMatching(/^KC-/)]])
     await page.context().close()
   })
 
@@ -228,8 +255,8 @@ describe('the fit element', () => {
     await shown.host.locator('[part=check]').click()
     await shown.host.locator('[part=result]').waitFor()
     const verdict = shown.host.locator('[part=verdict]')
-    expect(await textOf(verdict)).toBe('No: Staithe 1060 pure sine inverter, 12 V')
-    expect(await textOf(shown.host.locator('[part=smallest]'))).toContain('Staithe 2350')
+    await expect.poll(() => textOf(verdict)).toBe('No: Staithe 1060 pure sine inverter, 12 V')
+    await expect.poll(() => textOf(shown.host.locator('[part=smallest]'))).toContain('Staithe 2350')
     await shown.host.getByRole('button', { name: 'Remove Microwave oven' }).click()
     await shown.pick('Laptop')
     await shown.host.locator('[part=check]').click()
@@ -257,7 +284,7 @@ describe('the fit element', () => {
     await shown.pick('Laptop')
     await shown.host.locator('[part=check]').click()
     await shown.host.locator('[part=failure]').waitFor()
-    expect(await textOf(shown.host.locator('[part=failure]'))).toContain('not in the shop’s range')
+    await expect.poll(() => textOf(shown.host.locator('[part=failure]'))).toContain('not in the shop’s range')
     expect(heard.errors).toEqual([])
     await page.context().close()
   })

@@ -2,7 +2,8 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { LIMITS as CONTRACT_LIMITS } from '../../shared/contract/primitives.ts'
 import { LIMITS } from '../../widget/limits.ts'
-import { decodePlan, encodePlan } from '../../widget/plan-link.ts'
+import { encodePlan } from '../../widget/plan-link.ts'
+import { decodePlan } from '../../widget/plan-link-reader.ts'
 import { plans } from './support/plans.ts'
 
 const written = (value: unknown) => Buffer.from(JSON.stringify(value)).toString('base64url')

@@ -82,6 +82,14 @@ describe('planAfter', () => {
     expect(plan.supply).toEqual({ ...EMPTY_PLAN.supply, nominalV: 24, battery: 'need' })
   })
 
+  it('lets the smallest unit count again once anything else changes than the unit tried out', () => {
+    const tried: PlanState = { ...planOf(add('laptop')), sku: 'KC-1' }
+    expect(planAfter(tried, add('kettle')).sku).toBeUndefined()
+    expect(planAfter(tried, { do: 'supply', change: { nominalV: 24 } }).sku).toBeUndefined()
+    // Nothing taken, nothing changed.
+    expect(planAfter(tried, { do: 'take-turns', ids: ['load-1'] })).toBe(tried)
+  })
+
   it('never changes the plan that it was given', () => {
     const before = Object.freeze(planOf(add('a')))
     planAfter(before, { do: 'set-quantity', id: 'load-1', quantity: 3 })

@@ -50,7 +50,7 @@ async function picture(
   const body = `<tallywatt-guide shop="kingcup" api="${api}"></tallywatt-guide>
     <tallywatt-fit shop="kingcup" sku="KC-ST12-1060" api="${api}"></tallywatt-fit>`
   await page.goto(served(body, { lang, head: '<style>body{margin:0}</style>' }))
-  const { host, ready, next } = bound(new GuidePage(page))
+  const { host, ready, on } = bound(new GuidePage(page))
   const shoot = (screen: string, element: Locator = host) =>
     shot(page, element, `${folder}${screen}-${name}.png`, width)
   await ready()
@@ -69,21 +69,21 @@ async function picture(
   await host.locator('.editor .pick').nth(1).click()
   await host.locator('.editor input[type=text]').fill('800')
   await shoot('1-power')
-  await next.click()
+  await on()
   await host.locator('.turns button').click()
   for (const place of [0, 1]) await host.locator('.tick input').nth(place).click()
   await shoot('2-choosing-turns')
   await host.locator('.turns .go').click()
   await shoot('2-when')
-  await next.click()
+  await on()
   await host.locator('.ask').nth(1).locator('input').first().click()
   await shoot('3-supply')
-  await next.click()
-  await host.locator('[part=unit]').waitFor()
+  await on()
+  await host.locator('[part=working]').waitFor()
   await shoot('4-answer')
   await page.route('**/sizing', (route) => route.abort())
   await host.locator('[part=answers] button').first().click()
-  for (let step = 0; step < 3; step += 1) await next.click()
+  await on(3)
   await host.locator('[part=failure]').waitFor()
   await shoot('5-failure')
   const fit = page.locator('tallywatt-fit')
@@ -95,7 +95,7 @@ async function picture(
 }
 
 function bound(guide: GuidePage) {
-  return { host: guide.host, next: guide.next, ready: () => guide.ready() }
+  return { host: guide.host, on: (screens = 1) => guide.on(screens), ready: () => guide.ready() }
 }
 
 /** The whole element at once: the window is made as high, so that the foot stands where it belongs. */

@@ -63,7 +63,7 @@ export class TallywattFit extends TallywattElement {
     this.#asked = true
     this.failure = undefined
     this.redraw()
-    const [screens] = await Promise.all([this.load('answer'), this.loadLater()])
+    const [screens] = await Promise.all([this.load('screens'), this.loadLater()])
     if (screens === undefined || !isLater(this)) return
     const request = {
       ...screens.requestFor(this.plan, this.setup, this.formats.locale).request,
@@ -86,7 +86,7 @@ export class TallywattFit extends TallywattElement {
     if (!this.#asked) {
       return html`<p class="row also"><button class="go" part="check" aria-disabled=${this.plan.loads.length === 0} @click=${() => void this.#check()}>${words.check}</button></p>`
     }
-    const screens = this.have('answer')
+    const screens = this.have('screens')
     if (this.#answer !== undefined && screens !== undefined && isLater(this)) {
       return screens.fitVerdict(this, this.#answer)
     }

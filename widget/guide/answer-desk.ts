@@ -1,21 +1,14 @@
 import { html, type TemplateResult } from 'lit/html.js'
 import type { SizingAnswer } from '../../shared/contract/answers.ts'
 import { answer as answerScreen, headlineText } from '../parts/answer.ts'
-import { answerStyles } from '../parts/answer-styles.ts'
 import { printSheet } from '../parts/print-sheet.ts'
 import { EMPTY_PLAN, type PlanState } from '../plan.ts'
-import { addressWith, keepInAddress, planInAddress } from '../plan-link.ts'
+import { addressWith, keepInAddress } from '../plan-link.ts'
 import { type PlannedRequest, requestFor } from '../plan-request.ts'
 import { planAfter } from '../plan-state.ts'
 import { isLater, type LaterView, type View } from '../view.ts'
 import type { AnswerHost } from './answer-host.ts'
 import type { GuideHost, Step } from './guide-host.ts'
-
-export { fitVerdict } from '../fit/verdict.ts'
-export { requestFor } from '../plan-request.ts'
-
-/** Sheets that come with the answer. */
-export const styles = [answerStyles]
 
 /** Where a guide's answer is asked for, kept and acted on. */
 export class AnswerDesk implements AnswerHost {
@@ -23,8 +16,10 @@ export class AnswerDesk implements AnswerHost {
   working: SizingAnswer['working'] | 'asked' = undefined
   taken: ReadonlySet<number> = new Set()
   link: string | undefined
+  whole = true
   #given: SizingAnswer | undefined
   #before: PlanState | undefined
+  #tried: readonly PlanState[] = []
   readonly #guide: GuideHost
 
   constructor(guide: GuideHost) {
@@ -38,6 +33,12 @@ export class AnswerDesk implements AnswerHost {
 
   get changed(): boolean {
     return this.#before !== undefined
+  }
+
+  get parts(): readonly PlanState[] {
+    const tried = this.#tried
+    // A part that the shopper has changed since is a plan of its own.
+    return tried.length > 1 && tried.includes(this.#guide.plan) ? tried : []
   }
 
   get withoutCart(): boolean {
@@ -58,6 +59,11 @@ export class AnswerDesk implements AnswerHost {
       if (guide.later !== undefined) guide.say(headlineText(guide.later, answer))
       guide.tell('tallywatt-answer', { request, answer })
       guide.focusOn('h2')
+      this.whole = false
+      void guide.afterPaint().then(() => {
+        this.whole = true
+        guide.redraw()
+      })
     })
     guide.redraw()
   }
@@ -122,9 +128,11 @@ export class AnswerDesk implements AnswerHost {
     if (isLater(view)) printSheet(view, this)
   }
 
-  tryOut(plan: PlanState): void {
+  tryOut(plans: readonly PlanState[], shown = plans[0]): void {
+    if (shown === undefined) return
     this.#before ??= this.#guide.plan
-    this.#guide.replacePlan(plan)
+    this.#tried = plans
+    this.#guide.replacePlan(shown)
     this.go('answer')
   }
 
@@ -143,16 +151,17 @@ export class AnswerDesk implements AnswerHost {
 }
 
 /**
- * Takes a guide's answers out of the page's address and goes to their answer.
+ * Takes over what a link holds, less what the shop no longer lists, and goes to the answer.
  *
- * @param guide - Which
+ * @param guide - Which guide
+ * @param plan - What its part of the page's address holds, if that can be read
  */
-export function restore(guide: GuideHost): void {
-  const plan = planInAddress(guide.fragmentName)
+export function restore(guide: GuideHost, plan: PlanState | undefined): void {
   if (plan === undefined || guide.plan !== EMPTY_PLAN) return
   const listed = new Set(guide.setup.appliances.map(({ id }) => id))
   const gone = plan.loads.filter(({ appliance }) => appliance !== undefined && !listed.has(appliance))
-  guide.replacePlan(planAfter(plan, { do: 'remove', ids: gone.map(({ id }) => id) }))
+  const ids = gone.map(({ id }) => id)
+  guide.replacePlan(ids.length === 0 ? plan : planAfter(plan, { do: 'remove', ids }))
   if (guide.plan.loads.some(({ rating }) => rating !== undefined)) void guide.load('rates')
   if (guide.plan.loads.length > 0) guide.go('answer', false)
 }

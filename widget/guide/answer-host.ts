@@ -13,6 +13,8 @@ export interface AnswerHost {
   readonly taken: ReadonlySet<number>
   readonly link: string | undefined
   readonly changed: boolean
+  /** False while an answer's first screenful is drawn alone. */
+  readonly whole: boolean
   readonly withoutCart: boolean
   go(step: Step): void
   fetchWorking(): void
@@ -20,7 +22,10 @@ export interface AnswerHost {
   addToCart(lines: readonly { readonly sku: string; readonly quantity: number }[]): void
   copyLink(): void
   print(): void
-  tryOut(plan: PlanState): void
+  /** Plans that a change made of one, while one of them is shown; empty for a single one. */
+  readonly parts: readonly PlanState[]
+  /** Shows the answer of a changed plan, of several the first where none is named. */
+  tryOut(plans: readonly PlanState[], shown?: PlanState): void
   undo(): void
   startAgain(): void
 }

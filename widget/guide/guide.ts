@@ -1,4 +1,4 @@
-import { html, type TemplateResult } from 'lit/html.js'
+import { html, nothing, type TemplateResult } from 'lit/html.js'
 import { TallywattElement } from '../element.ts'
 import { foot, head } from '../parts/frame.ts'
 import { picker } from '../parts/picker.ts'
@@ -49,13 +49,14 @@ export class TallywattGuide extends TallywattElement {
 
   protected override begun(): void {
     if (this.plan === EMPTY_PLAN && location.hash.includes(this.fragmentName)) {
-      void this.load('answer').then((answer) => answer?.restore(this))
+      void Promise.all([this.load('screens'), this.load('links')]).then(([screens, links]) =>
+        screens?.restore(this, links?.planInAddress(this.fragmentName)),
+      )
     }
   }
 
   protected override planChanged(): void {
-    void this.load('steps', true)
-    if (this.keep) void this.load('answer').then((answer) => answer?.keep(this))
+    if (this.keep) void this.load('screens').then((screens) => screens?.keep(this))
   }
 
   /**
@@ -82,17 +83,15 @@ export class TallywattGuide extends TallywattElement {
   /** Fetches what the shown screen needs. */
   protected override again(): void {
     if (this.step === 'pick') return
-    void this.load('steps')
     void this.loadLater()
-    if (this.step === 'supply') void this.load('answer', true)
     if (this.step === 'answer') void this.#answer()
     this.redraw()
   }
 
   async #answer(): Promise<void> {
-    const module = await this.load('answer')
-    if (module === undefined || this.step !== 'answer') return
-    this.#desk ??= new module.AnswerDesk(this)
+    const screens = await this.load('screens')
+    if (screens === undefined || this.step !== 'answer') return
+    this.#desk ??= new screens.AnswerDesk(this)
     this.#desk.ask()
   }
 
@@ -104,7 +103,7 @@ export class TallywattGuide extends TallywattElement {
 
   #showTop(): void {
     this.focusOn('h2')
-    void this.updateComplete.then(() => {
+    void this.afterPaint().then(() => {
       if (this.getBoundingClientRect().top < 0) this.scrollIntoView({ block: 'start' })
     })
   }
@@ -115,9 +114,9 @@ export class TallywattGuide extends TallywattElement {
       return html`${head(words.pickHeading, words.pickLead, words.question(1, 3))} ${picker(this)} ${this.help()}
         ${foot(this, 'when', words.nextSchedule)}`
     }
-    const steps = this.have('steps')
-    if (steps === undefined || !isLater(this)) return html`<h2 tabindex="-1">${words.loading}</h2>`
-    if (step !== 'answer') return steps.question(this, this, step)
-    return html`${this.#desk?.screen(this) ?? html`<h2 tabindex="-1">${words.loading}</h2>`} ${this.help()}`
+    const screens = this.have('screens')
+    if (screens === undefined || !isLater(this)) return html`<h2 tabindex="-1">${words.loading}</h2>`
+    if (step !== 'answer') return screens.question(this, this, step)
+    return html`${this.#desk?.screen(this) ?? html`<h2 tabindex="-1">${words.loading}</h2>`} ${this.#desk?.whole === false ? nothing : this.help()}`
   }
 }

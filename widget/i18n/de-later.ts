@@ -1,7 +1,9 @@
+import { power } from './de-power.ts'
 import type { LaterWords } from './en-later.ts'
 
-/** German: everything after the first question, and the editor of a load's power. */
+/** German: everything after the first question. */
 export const later: LaterWords = {
+  editor: power,
   startingShort: (watts) => `Anlauf ${watts}`,
   barText: (running, needed, starting) =>
     `Lastbalken: zusammen ${running}; dafür reicht ein Wechselrichter mit ${needed} oder mehr.` +
@@ -43,41 +45,7 @@ export const later: LaterWords = {
     trade: 'Stand und Gewerbe',
     medical: 'Medizinische Geräte',
   },
-  howKnown: 'Woher kennen Sie die Leistung?',
-  asTypical: (watts) => `Ich kenne sie nicht: ${watts} annehmen, hoch gegriffen`,
-  fromPlate: 'Ich schreibe das Typenschild ab',
-  fromWatts: 'Ich kenne die Watt',
-  fromVoltsAmps: 'Ich kenne Volt und Ampere',
-  fromCooking: 'Ich kenne die Mikrowellenleistung',
-  plateLabel: 'Was auf dem Typenschild steht',
-  plateHint: 'Wie gedruckt, zum Beispiel: 220-240V~ 50Hz 850W',
-  plateWhere: 'Das Typenschild sitzt hinten, unten oder am Ladegerät.',
-  wattsLabel: 'Aufnahme in Watt',
-  cookingLabel: 'Mikrowellenleistung in Watt',
-  voltsLabel: 'Volt',
-  ampsLabel: 'Ampere',
-  twoWatts: 'Eine Mikrowelle hat zweierlei Watt',
-  twoWattsCooking: 'Vorn oder in der Werbung: was beim Essen ankommt.',
-  twoWattsInput:
-    'Hinten auf dem Typenschild: was sie aufnimmt. Darauf kommt es an; es ist gut anderthalbmal bis doppelt so viel.',
-  readAs: (watts) => `Gelesen als ${watts}.`,
-  notRead: 'In diesem Text steht keine Leistung. Suchen Sie eine Zahl mit W, VA oder A daneben.',
-  plateRefusals: {
-    'output-only':
-      'Das ist, was es abgibt. Suchen Sie, was es aufnimmt: INPUT, Eingang oder die Seite mit Netzstrom.',
-    'direct-current-only':
-      'Dieses Typenschild gilt für Batterie oder Ladebuchse (DC). Suchen Sie die Netzseite (AC oder ~).',
-    'three-phase': 'Das ist eine Drehstrommaschine: Kein Batterie-Wechselrichter dieser Art betreibt sie.',
-    'voltage-mismatch': 'Dieses Typenschild gilt für eine andere Netzspannung.',
-    ambiguous: 'Auf diesem Typenschild stehen mehrere Leistungen. Schreiben Sie nur die Aufnahme.',
-    'out-of-bounds': 'Diese Leistung liegt außerhalb von 0,1 W bis 100.000 W.',
-  },
   numberFault: (field, low, high) => `${field}: Geben Sie eine Zahl von ${low} bis ${high} ein.`,
-  ownName: 'Was ist es?',
-  ownNameHint: 'Radio auf der Werkbank',
-  ownAdd: 'Auf meine Liste',
-  missing: (field) => `Bitte ausfüllen: „${field}“.`,
-  done: 'Fertig',
   whenHeading: 'Wann läuft was?',
   whenLead: 'Wie lange am Tag, und was nie zugleich läuft.',
   minutesOf: (name) => `${name}: Laufzeit am Tag`,
@@ -123,7 +91,7 @@ export const later: LaterWords = {
   connection: 'Wie wird angeschlossen?',
   connections: {
     'vehicle-socket': 'Steckdose im Fahrzeug',
-    'quick-connector': 'Zweipoliger Stecker',
+    'quick-connector': 'Schnellverbinder, zweipolig',
     'battery-terminals': 'Batteriepole',
   },
   connectionHints: {
@@ -150,7 +118,7 @@ export const later: LaterWords = {
   whyNone: (running, needed) =>
     `Ihre Geräte ziehen zusammen ${running} und brauchen einen Wechselrichter mit ${needed} oder mehr.`,
   whatHelps: 'Was helfen würde',
-  seeUnit: 'Im Laden ansehen',
+  seeUnit: 'Zum Artikel',
   continuous: 'Dauerleistung',
   peak: 'Spitzenleistung',
   limitLabel: (watts) => `${watts}, seine Grenze`,
@@ -180,25 +148,25 @@ export const later: LaterWords = {
     'discharge-limit': 'Stromgrenze der Batterie',
   },
   endsWhy: {
-    'state-of-charge': 'Es endet, wenn die Batterie so leer ist, wie es ihr noch guttut.',
+    'state-of-charge': 'Es endet beim niedrigsten Ladezustand, der der Batterie noch guttut.',
     'cut-off-voltage': 'Es endet, wenn die Spannung so weit fällt, dass sich der Wechselrichter abschaltet.',
     'discharge-limit': 'So viel Strom darf die Batterie nicht abgeben.',
   },
   chargeLeft: 'Ladung übrig',
   curveText: (time, charge, end) =>
     `Ladung im Lauf der Zeit: von voll bis ${charge} nach ${time}. Ende: ${end}.`,
-  dayFits: (left) => `Ein Tag Ihrer Nutzung geht sich aus; ${left} bleiben übrig.`,
-  dayShort: 'Ein Tag Ihrer Nutzung passt nicht in diese Batterie.',
+  dayFits: (left) => `Für einen Tag Ihrer Nutzung reicht sie; ${left} bleiben übrig.`,
+  dayShort: 'Für einen Tag Ihrer Nutzung reicht diese Batterie nicht.',
   bank: (capacity, kind, volts, days) =>
     `Für ${days} Ihrer Nutzung: eine Batterie mit etwa ${capacity} bei ${volts} (${kind}).`,
   days: (count) => (count === 1 ? 'einen Tag' : `${count} Tage`),
   autonomy: (days) => `Tage ohne Laden: ${days}.`,
   recharge: (solar, sun, amps, hours) =>
-    `Zum Nachladen: etwa ${solar} Solarmodule bei ${sun} h Sonne oder ein Ladegerät mit ${amps} A für ${hours} h.`,
+    `Zum Nachladen: Solarmodule mit etwa ${solar} bei ${sun} h Sonne oder ein Ladegerät mit ${amps} A für ${hours} h.`,
   circuitHeading: 'Kabel und Sicherung',
   cable: 'Kabel',
-  cableText: (label, pairs, length) =>
-    `${pairs > 1 ? `${pairs} Paare ` : ''}${label} Kupfer, ${length} einfacher Weg`,
+  cableText: (label, pairs, length, insulation) =>
+    `${pairs > 1 ? `${pairs} Paar ` : ''}${label} Kupfer, Isolierung für ${insulation} °C, ${length} einfacher Weg`,
   fuse: 'Sicherung',
   fuseText: (amps) => `${amps} A, nah am Pluspol der Batterie`,
   worstCase: 'Größter Strom',
@@ -222,6 +190,8 @@ export const later: LaterWords = {
   whatIfHeading: 'Was wäre, wenn …',
   whatIfTry: 'Ausprobieren',
   whatIfShown: 'Gezeigt mit Ihrer Änderung.',
+  whatIfSplit:
+    'Zwei Wechselrichter, je eine Antwort. Jede rechnet mit der ganzen Batterie: Zusammen leeren sie sie früher.',
   whatIfUndo: 'Änderung zurücknehmen',
   whatIfUnchangeable: 'dazu berät Sie der Laden',
   limitsHeading: 'Das Größte, das noch passt',

@@ -1,5 +1,8 @@
-/** English: everything after the first question, and the editor of a load's power. */
+import { power } from './en-power.ts'
+
+/** English: everything after the first question. */
 export const later = {
+  editor: power,
   startingShort: (watts: string) => `starting ${watts}`,
   barText: (running: string, needed: string, starting: string | undefined) =>
     `Load bar: ${running} together; an inverter of ${needed} or more carries it.` +
@@ -42,42 +45,8 @@ export const later = {
     trade: 'Stall and trade',
     medical: 'Medical devices',
   },
-  // Power of one load
-  howKnown: 'How do you know its power?',
-  asTypical: (watts: string) => `I don’t: take ${watts}, the high side of usual`,
-  fromPlate: 'I copy what its plate says',
-  fromWatts: 'I know its watts',
-  fromVoltsAmps: 'I know volts and amps',
-  fromCooking: 'I know its cooking watts',
-  plateLabel: 'What the plate says',
-  plateHint: 'Type it as printed, for example: 220-240V~ 50Hz 850W',
-  plateWhere: 'The plate is on the back, underneath, or on the charger.',
-  wattsLabel: 'Watts that it takes',
-  cookingLabel: 'Watts that it cooks with',
-  voltsLabel: 'Volts',
-  ampsLabel: 'Amps',
-  twoWatts: 'A microwave has two kinds of watts',
-  twoWattsCooking: 'On the front or in the advert: what it gives the food.',
-  twoWattsInput:
-    'On the plate at the back: what it takes. This one counts, and is about half as much again or double.',
-  readAs: (watts: string) => `Read as ${watts}.`,
-  notRead: 'No power found in that text. Look for a number with W, VA or A beside it.',
-  plateRefusals: {
-    'output-only': 'That is what it gives out. Look for what it takes in: INPUT, or the mains side.',
-    'direct-current-only':
-      'That plate is for a battery or charger socket (DC). Look for the mains side (AC or ~).',
-    'three-phase': 'That is a three-phase machine: no battery inverter of this kind runs it.',
-    'voltage-mismatch': 'That plate is for another mains voltage.',
-    ambiguous: 'Several powers are on that plate. Type only the one it takes in.',
-    'out-of-bounds': 'That power is out of reach: from 0.1 W to 100,000 W.',
-  } as Record<string, string>,
   numberFault: (field: string, low: string, high: string) =>
     `${field}: type a number from ${low} to ${high}.`,
-  ownName: 'What is it?',
-  ownNameHint: 'Radio on the workbench',
-  ownAdd: 'Add to my list',
-  missing: (field: string) => `Please fill in “${field}”.`,
-  done: 'Done',
   // When
   whenHeading: 'When is each one on?',
   whenLead: 'How long a day, and which never run together.',
@@ -199,8 +168,8 @@ export const later = {
     `To put it back: about ${solar} of solar panels with ${sun} h of sun, or a charger of ${amps} A for ${hours} h.`,
   circuitHeading: 'Cable and fuse',
   cable: 'Cable',
-  cableText: (label: string, pairs: number, length: string) =>
-    `${pairs > 1 ? `${pairs} pairs of ` : ''}${label} copper, ${length} one way`,
+  cableText: (label: string, pairs: number, length: string, insulation: string) =>
+    `${pairs > 1 ? `${pairs} pairs of ` : ''}${label} copper, insulation rated ${insulation} °C, ${length} one way`,
   fuse: 'Fuse',
   fuseText: (amps: string) => `${amps} A, within reach of the battery’s plus terminal`,
   worstCase: 'Largest current',
@@ -224,6 +193,8 @@ export const later = {
   whatIfHeading: 'What if …',
   whatIfTry: 'Try it',
   whatIfShown: 'Shown with your change.',
+  whatIfSplit:
+    'Two units, an answer for each. Each counts the battery as its own: together they empty it sooner.',
   whatIfUndo: 'Undo the change',
   whatIfUnchangeable: 'for the shop to advise',
   limitsHeading: 'Largest that still fits',

@@ -2,7 +2,7 @@ import type { Words } from './en.ts'
 
 /** Spanish: what the shell and the first question say. */
 export const words: Words = {
-  loading: 'Un momento …',
+  loading: 'Un momento…',
   question: (number, of) => `Pregunta ${number} de ${of}`,
   pickHeading: '¿Qué quiere usar?',
   pickLead: 'Toque cada aparato. Tóquelo otra vez para añadir uno más.',
@@ -20,7 +20,7 @@ export const words: Words = {
   together: 'Juntos',
   nothingYet: 'Aún no ha elegido nada',
   needed: (watts) => `hacen falta ${watts} o más`,
-  nextSchedule: 'Seguir: cuándo',
+  nextSchedule: 'Siguiente: cuándo',
   pickFirst: 'Elija primero al menos un aparato.',
   listFull: 'Su lista está llena: 40 aparatos distintos.',
   askShop: 'Preguntar a la tienda',
@@ -33,10 +33,10 @@ export const words: Words = {
     busy: 'Hay muchas consultas en este momento. Sus respuestas se conservan.',
     refused: 'El servicio no pudo leer estas respuestas. Revíselas, por favor.',
     'unknown-shop': 'Esta guía aún no está preparada para esta tienda.',
-    'unknown-unit': 'Este inversor no está en el surtido de la tienda.',
+    'unknown-unit': 'Este inversor no está en la gama de la tienda.',
   },
   retryIn: (seconds) => `Inténtelo de nuevo en ${seconds} ${seconds === 1 ? 'segundo' : 'segundos'}.`,
-  fitHeading: '¿Sirve para …?',
+  fitHeading: '¿Sirve para…?',
   fitLead: 'Toque lo que quiere conectarle.',
   check: '¿Sirve para esto?',
 }

@@ -2,7 +2,7 @@ import type { Words } from './en.ts'
 
 /** French: what the shell and the first question say. */
 export const words: Words = {
-  loading: 'Un instant …',
+  loading: 'Un instant…',
   question: (number, of) => `Question ${number} sur ${of}`,
   pickHeading: 'Que voulez-vous alimenter ?',
   pickLead: 'Touchez chaque appareil. Touchez-le encore pour en ajouter un.',
@@ -12,7 +12,7 @@ export const words: Words = {
   hitCount: (count) => (count === 1 ? '1 appareil trouvé' : `${count} appareils trouvés`),
   noHits: 'Rien sous ce nom. Essayez un autre mot, ou « Autre chose ».',
   often: 'Souvent choisis',
-  browse: 'Par genre',
+  browse: 'Par catégorie',
   somethingElse: 'Autre chose',
   add: (name) => `Ajouter : ${name}`,
   addAnother: (name, count) => `${name} : ${count} sur votre liste. En ajouter un`,
@@ -32,11 +32,11 @@ export const words: Words = {
     down: 'Le service a un problème pour le moment. Vos réponses sont gardées.',
     busy: 'Il y a beaucoup de demandes en ce moment. Vos réponses sont gardées.',
     refused: 'Le service n’a pas pu lire ces réponses. Veuillez les vérifier.',
-    'unknown-shop': 'Ce guide n’est pas encore prêt pour ce magasin.',
+    'unknown-shop': 'Ce guide n’est pas encore configuré pour ce magasin.',
     'unknown-unit': 'Ce convertisseur n’est pas dans la gamme du magasin.',
   },
   retryIn: (seconds) => `Veuillez réessayer dans ${seconds} ${seconds === 1 ? 'seconde' : 'secondes'}.`,
-  fitHeading: 'Suffit-il pour … ?',
+  fitHeading: 'Suffit-il pour… ?',
   fitLead: 'Touchez ce que vous voulez y brancher.',
   check: 'Suffit-il pour cela ?',
 }

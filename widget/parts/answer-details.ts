@@ -130,17 +130,22 @@ function pageAssumptions({ later, formats }: LaterView, { planned }: AnswerHost)
   ].flat()
 }
 
-function working({ later, formats }: LaterView, host: AnswerHost): TemplateResult {
+function working(view: LaterView, host: AnswerHost): TemplateResult {
+  const { later } = view
   const { working: steps } = host
   if (steps === undefined) return html``
   if (steps === 'asked') return html`<p class="quiet">${later.workingWait}</p>`
   if (steps.length === 0) return html`<p class="quiet">${later.workingEmpty}</p>`
-  const value = (given: unknown) => (typeof given === 'number' ? formats.number(given, 3) : String(given))
   return html`<div class="working" tabindex="0" role="group" aria-label=${later.workingHeading}><table>
     <tr><th scope="col">${later.step}</th><th scope="col">${later.values}</th><th scope="col">${later.source}</th></tr>
     ${steps.map(
-      ({ title, values, sourceDocument, source }) => html`<tr><td>${title}</td>
-        <td>${Object.entries(values).map(([name, given]) => html`${name} = ${value(given)}<br />`)}</td><td>${sourceDocument ?? source ?? nothing}</td></tr>`,
+      ({
+        title,
+        loadId,
+        shown,
+        sourceDocument,
+      }) => html`<tr><td>${loadId === undefined ? title : `${nameOf(view, loadId)}: ${title}`}</td>
+        <td>${shown.map(({ name, text }) => html`${name} = ${text}<br />`)}</td><td>${sourceDocument ?? nothing}</td></tr>`,
     )}
   </table></div>`
 }

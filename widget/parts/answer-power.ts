@@ -78,7 +78,7 @@ export function circuit(view: LaterView, { circuit: given }: SizingAnswer): Temp
   const { conductor, fuse } = given
   return html`<section part="circuit"><h3>${later.circuitHeading}</h3>
     <dl class="facts">
-      <dt>${later.cable}</dt><dd>${later.cableText(conductor.label, conductor.parallelPairs, formats.length(given.oneWayLengthM))}</dd>
+      <dt>${later.cable}</dt><dd>${later.cableText(conductor.label, conductor.parallelPairs, formats.length(given.oneWayLengthM), formats.number(conductor.insulationC))}</dd>
       ${fuse === null ? nothing : html`<dt>${later.fuse}</dt><dd>${later.fuseText(formats.number(fuse.ratingA))}</dd>`}
       <dt>${later.worstCase}</dt><dd>${later.amps(formats.number(given.worstCaseA))}</dd>
       <dt>${later.drop}</dt><dd>${later.volts(formats.number(conductor.dropV, 2))}</dd>

@@ -3,13 +3,14 @@ import type { FindingAnswer, SizingAnswer } from '../../shared/contract/answers.
 import type { AnswerHost } from '../guide/answer-host.ts'
 import type { LaterWords } from '../i18n/en-later.ts'
 import { kitSum } from '../kit-sum.ts'
+import type { PlanState } from '../plan.ts'
 import type { LaterView } from '../view.ts'
 import { mine, remarks, units } from './answer-details.ts'
 import { kit } from './answer-kit.ts'
 import { bankText, circuit, runtime } from './answer-power.ts'
 import { type Sign, sign } from './drawings.ts'
 import { findings } from './findings.ts'
-import { loadBar } from './load-bar.ts'
+import { loadBar, nameOf } from './load-bar.ts'
 import { unitDrawing } from './unit-drawing.ts'
 import { whatIfs } from './what-ifs.ts'
 
@@ -34,9 +35,16 @@ export function answer(view: LaterView, host: AnswerHost): TemplateResult {
         : html`${loadBar(view, true, { watts: unit.continuousW, label: later.limitLabel(formats.watts(unit.continuousW)) })}
             <p class="small">${startingText(view, given, unit.surgeW)}</p>`
     }
-    ${doing(view, host)} ${unit === null ? whatIfs(view, host) : nothing} ${mine(view, host)} ${runtime(view, given)} ${circuit(view, given)}
-    ${kit(view, host)} ${unit === null ? nothing : whatIfs(view, host)} ${units(view, given)} ${remarks(view, host)}
-    <div class="row doing"><button class="bare" @click=${() => host.startAgain()}>${later.startAgain}</button></div>`
+    ${doing(view, host)} ${host.whole ? rest(view, host) : nothing}`
+}
+
+/** What stands below the first screenful: drawn after that is seen. */
+function rest(view: LaterView, host: AnswerHost): TemplateResult {
+  const { answer: given } = host
+  const none = given.recommended === null
+  return html`${none ? whatIfs(view, host) : nothing} ${mine(view, host)} ${runtime(view, given)} ${circuit(view, given)}
+    ${kit(view, host)} ${none ? nothing : whatIfs(view, host)} ${units(view, given)} ${remarks(view, host)}
+    <div class="row doing"><button class="bare" @click=${() => host.startAgain()}>${view.later.startAgain}</button></div>`
 }
 
 /**
@@ -103,9 +111,23 @@ export function battery(view: LaterView, answer: SizingAnswer): TemplateResult {
     ${name === undefined || line === undefined || price === undefined ? nothing : html`<p><b>${later.batteryDoes(counted, formats.money(kitSum([line]), setup.shop.currency))}</b></p>`}</div>`
 }
 
-function changedNotice({ later }: LaterView, host: AnswerHost): TemplateResult {
-  return html`<div class="notice"><p>${later.whatIfShown}</p>
+function changedNotice(view: LaterView, host: AnswerHost): TemplateResult {
+  const { later } = view
+  return html`<div class="notice"><p>${later.whatIfShown}</p>${twoUnits(view, host)}
     <button @click=${() => host.undo()}>${sign('undo')} ${later.whatIfUndo}</button></div>`
+}
+
+/** Of a plan split over two units one answer is shown at a time. */
+function twoUnits(
+  { later, formats, plan, setup }: LaterView,
+  host: AnswerHost,
+): TemplateResult | typeof nothing {
+  if (host.parts.length === 0) return nothing
+  const names = (part: PlanState) => part.loads.map(({ id }) => nameOf({ plan: part, setup }, id))
+  return html`<p>${later.whatIfSplit}</p><p class="row">${host.parts.map(
+    (part) =>
+      html`<button class=${part === plan ? 'go' : ''} aria-pressed=${part === plan} @click=${() => host.tryOut(host.parts, part)}>${formats.list(names(part))}</button>`,
+  )}</p>`
 }
 
 function recommended(view: LaterView, given: SizingAnswer): TemplateResult {
@@ -126,6 +148,10 @@ function recommended(view: LaterView, given: SizingAnswer): TemplateResult {
 }
 
 function whyText({ later, formats, setup, plan }: LaterView, { demand }: SizingAnswer): string {
+  // Of a unit that is tried out it is not true that it is the smallest.
+  if (plan.sku !== undefined) {
+    return later.whyNone(formats.watts(demand.runningW), formats.watts(demand.requiredContinuousW))
+  }
   const say = plan.takeTurns.length > 0 ? later.whyTurns : later.why
   return say(
     formats.watts(demand.runningW),

@@ -93,6 +93,23 @@ function stretchesOf(
 }
 
 /**
+ * The widest piece of a stretch that no line crosses, for words to stand in.
+ *
+ * @param stretch - Fractions of the bar's width
+ * @param lines - Where lines stand across the bar; null for one that is not drawn
+ * @returns The piece; the stretch itself where no line crosses it
+ */
+export function widestPiece(
+  { x, width }: { readonly x: number; readonly width: number },
+  lines: readonly (number | null)[],
+): { readonly x: number; readonly width: number } {
+  const inside = lines.filter((line) => line !== null && line > x && line < x + width) as number[]
+  const ends = [x, ...inside.sort((a, b) => a - b), x + width]
+  const pieces = ends.slice(1).map((end, place) => ({ x: ends[place] ?? x, width: end - (ends[place] ?? x) }))
+  return pieces.reduce((widest, piece) => (piece.width > widest.width ? piece : widest))
+}
+
+/**
  * The letter by which a load is found again in the bar: A, B, ... Z, AA, AB, ...
  *
  * @param place - Place of the load in the list, from 0

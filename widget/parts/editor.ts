@@ -2,12 +2,14 @@ import { html, nothing, type TemplateResult } from 'lit/html.js'
 import { rateLoad } from '../../core/loads/rate-load.ts'
 import type { Rating } from '../../core/loads/rating.ts'
 import type { SetupAppliance } from '../../shared/contract/setup.ts'
-import { parseNumber } from '../formats.ts'
 import { LIMITS } from '../limits.ts'
-import { planAfter } from '../plan-state.ts'
+import { withChange, withLoad } from '../plan.ts'
 import type { LaterView } from '../view.ts'
-import { nameOf } from './load-bar.ts'
-import { plateDrawing, twoWattsDrawing } from './plates.ts'
+import { plateDrawing, twoWattsDrawing } from './editor-drawings.ts'
+import { editorStyles } from './editor-styles.ts'
+
+/** The sheet that comes with the editor. */
+export const styles = [editorStyles]
 
 /** Ways in which somebody knows a power. */
 const WAYS = ['typical', 'cooking', 'plate', 'watts', 'volts-amps'] as const
@@ -29,7 +31,8 @@ interface Typed {
  * @returns A group of fields
  */
 export function editor(view: LaterView, id: string): TemplateResult {
-  const { later, ui } = view
+  const { ui } = view
+  const { editor: power } = view.later
   const load = view.plan.loads.find((one) => one.id === id)
   const listed = view.setup.appliances.find((one) => one.id === load?.appliance)
   const way = (ui.draft.way as Way | undefined) ?? wayOf(load?.rating, listed)
@@ -43,9 +46,9 @@ export function editor(view: LaterView, id: string): TemplateResult {
   }
   const tell: Told = (name, text) => type(view, id, name, text, listed)
   return html`<div class="editor" part="editor">
-    ${id === 'own' ? field(view, { name: 'name', label: later.ownName, hint: later.ownNameHint, tell: tellName }) : nothing}
+    ${id === 'own' ? field(view, { name: 'name', label: power.ownName, hint: power.ownNameHint, tell: tellName }) : nothing}
     <fieldset>
-      <legend>${later.howKnown}</legend>
+      <legend>${power.howKnown}</legend>
       ${ways.map(
         (one) => html`<label class="pick"><input type="radio" name="way" .checked=${one === way}
           @change=${() => choose(view, id, one, listed)} /><span>${wayText(view, one, listed)}</span></label>`,
@@ -57,8 +60,8 @@ export function editor(view: LaterView, id: string): TemplateResult {
     <div class="row">
       ${
         id === 'own'
-          ? html`<button class="go" @click=${() => addOwn(view, typed)}>${later.ownAdd}</button>`
-          : html`<button @click=${() => close(view, id)}>${later.done}</button>`
+          ? html`<button class="go" @click=${() => addOwn(view, typed)}>${power.ownAdd}</button>`
+          : html`<button @click=${() => close(view, id, load?.name ?? listed?.name ?? '')}>${power.done}</button>`
       }
     </div>
   </div>`
@@ -79,37 +82,41 @@ function wayOf(rating: Rating | undefined, listed: SetupAppliance | undefined): 
   }
 }
 
-function wayText({ later, formats }: LaterView, way: Way, listed: SetupAppliance | undefined): string {
-  if (way === 'typical') return later.asTypical(formats.watts(listed?.sizingW ?? 0))
-  if (way === 'plate') return later.fromPlate
-  if (way === 'cooking') return later.fromCooking
-  return way === 'watts' ? later.fromWatts : later.fromVoltsAmps
+function wayText(
+  { formats, later: { editor: power } }: LaterView,
+  way: Way,
+  listed: SetupAppliance | undefined,
+): string {
+  if (way === 'typical') return power.asTypical(formats.watts(listed?.sizingW ?? 0))
+  if (way === 'plate') return power.fromPlate
+  if (way === 'cooking') return power.fromCooking
+  return way === 'watts' ? power.fromWatts : power.fromVoltsAmps
 }
 
-function twoWatts({ later }: LaterView): TemplateResult {
+function twoWatts({ later: { editor: power } }: LaterView): TemplateResult {
   return html`<figure class="where">
     ${twoWattsDrawing()}
-    <figcaption class="small"><b>${later.twoWatts}</b>
-      <ol><li>${later.twoWattsCooking}</li><li>${later.twoWattsInput}</li></ol></figcaption>
+    <figcaption class="small"><b>${power.twoWatts}</b>
+      <ol><li>${power.twoWattsCooking}</li><li>${power.twoWattsInput}</li></ol></figcaption>
   </figure>`
 }
 
-function plateWhere({ later }: LaterView): TemplateResult {
-  return html`<figure class="where">${plateDrawing()}<figcaption class="small">${later.plateWhere}</figcaption></figure>`
+function plateWhere({ later: { editor: power } }: LaterView): TemplateResult {
+  return html`<figure class="where">${plateDrawing()}<figcaption class="small">${power.plateWhere}</figcaption></figure>`
 }
 
 type Told = (name: string, text: string) => void
 
 function fields(view: LaterView, way: Way, { texts, fault }: Typed, tell: Told): TemplateResult {
-  const { later } = view
+  const { editor: power } = view.later
   const one = (name: string, label: string, hint?: string) =>
     field(view, { name, label, hint, tell, text: texts?.[name], fault: name === 'plate' ? fault : undefined })
   if (way === 'typical') return html``
-  if (way === 'plate') return one('plate', later.plateLabel, later.plateHint)
+  if (way === 'plate') return one('plate', power.plateLabel, power.plateHint)
   if (way === 'volts-amps') {
-    return html`<div class="pair">${one('volts', later.voltsLabel)} ${one('amps', later.ampsLabel)}</div>`
+    return html`<div class="pair">${one('volts', power.voltsLabel)} ${one('amps', power.ampsLabel)}</div>`
   }
-  return one('watts', way === 'cooking' ? later.cookingLabel : later.wattsLabel)
+  return one('watts', way === 'cooking' ? power.cookingLabel : power.wattsLabel)
 }
 
 interface Field {
@@ -125,11 +132,12 @@ interface Field {
 
 /** One field with its fault below it: named, tied to it, and shown only once it was typed in or asked for. */
 function field(view: LaterView, { name, label, hint, text = '', fault: known, tell }: Field): TemplateResult {
-  const { ui, later } = view
+  const { ui } = view
+  const { editor: power } = view.later
   const value = ui.draft[name] ?? text
   const missing = value.trim() === '' && ui.draft.tried !== undefined
   const fault = missing
-    ? later.missing(label)
+    ? power.missing(label)
     : value === ''
       ? undefined
       : (known ?? faultOf(view, name, value))
@@ -158,9 +166,10 @@ function boundsOf(name: string): { low: number; high: number } {
 function faultOf({ formats, later }: LaterView, name: string, text: string): string | undefined {
   if (name === 'plate' || name === 'name') return undefined
   const { low, high } = boundsOf(name)
-  const value = parseNumber(text, formats.locale)
+  const value = formats.readNumber(text)
   if (value !== undefined && value >= low && value <= high) return undefined
-  const label = { watts: later.wattsLabel, volts: later.voltsLabel, amps: later.ampsLabel }[name] ?? name
+  const { editor: power } = later
+  const label = { watts: power.wattsLabel, volts: power.voltsLabel, amps: power.ampsLabel }[name] ?? name
   return later.numberFault(label, formats.number(low, 2), formats.number(high))
 }
 
@@ -180,7 +189,7 @@ function typedRating(
     return text === '' ? [] : (faultOf(view, name, text) ?? [])
   })[0]
   if (fault !== undefined) return { texts, fault }
-  const [first, second] = typed.map((text) => parseNumber(text, view.formats.locale))
+  const [first, second] = typed.map((text) => view.formats.readNumber(text))
   if (first === undefined || (way === 'volts-amps' && second === undefined)) return { texts }
   if (way === 'cooking') return { texts, rating: { basis: 'cooking-watts', watts: first } }
   if (second === undefined) return { texts, rating: { basis: 'input-watts', watts: first } }
@@ -192,12 +201,12 @@ function plateRating(view: LaterView, text: string, listed: SetupAppliance | und
   const rating = { basis: 'label-text', text } as const
   const power = rateLoad({ rating, appliance: listed, mainsV: view.setup.shop.mainsV })
   if (power.ok) return { rating }
-  return { fault: view.later.plateRefusals[power.refusal] ?? view.later.notRead }
+  return { fault: view.later.editor.plateRefusals[power.refusal] ?? view.later.editor.notRead }
 }
 
 function readAs(view: LaterView, rating: Rating, listed: SetupAppliance | undefined): TemplateResult {
   const power = rateLoad({ rating, appliance: listed, mainsV: view.setup.shop.mainsV })
-  return power.ok ? html`<p class="read">${view.later.readAs(view.watts(power.inputW))}</p>` : html``
+  return power.ok ? html`<p class="read">${view.later.editor.readAs(view.watts(power.inputW))}</p>` : html``
 }
 
 function choose(view: LaterView, id: string, way: Way, listed: SetupAppliance | undefined): void {
@@ -230,7 +239,7 @@ function settle(view: LaterView, id: string, listed: SetupAppliance | undefined)
 }
 
 function change(view: LaterView, id: string, rating: Rating | undefined): void {
-  view.act(planAfter(view.plan, { do: 'set-rating', id, rating }), (totals) =>
+  view.act(withChange(view.plan, id, { rating }), (totals) =>
     view.later.changed(view.watts(totals.demand.runningW)),
   )
 }
@@ -239,12 +248,12 @@ function addOwn(view: LaterView, { rating, fault }: Typed): void {
   const name = (view.ui.draft.name ?? '').trim()
   if (name === '' || rating === undefined) {
     view.ui.draft.tried = 'yes'
-    const { later } = view
-    view.say(name === '' ? later.missing(later.ownName) : (fault ?? later.missing(later.plateLabel)))
+    const { editor: power } = view.later
+    view.say(name === '' ? power.missing(power.ownName) : (fault ?? power.missing(power.plateLabel)))
     view.focusOn('.editor [aria-invalid=true]')
     return
   }
-  view.act(planAfter(view.plan, { do: 'add-own', name, rating }), (totals) =>
+  view.act(withLoad(view.plan, { name, rating }), (totals) =>
     view.words.added(name, view.watts(totals.demand.runningW)),
   )
   view.ui.editing = undefined
@@ -253,10 +262,10 @@ function addOwn(view: LaterView, { rating, fault }: Typed): void {
   view.focusOn('[data-own]')
 }
 
-function close(view: LaterView, id: string): void {
+function close(view: LaterView, id: string, name: string): void {
   view.ui.editing = undefined
   view.ui.draft = {}
-  view.say(nameOf(view, id))
+  view.say(name)
   view.redraw()
   view.focusOn(`[data-edit="${id}"]`)
 }

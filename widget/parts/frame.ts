@@ -28,7 +28,7 @@ export function foot(guide: GuideHost, next: Step, text: string, back?: Template
   const { words, totals } = guide
   const empty = guide.plan.loads.length === 0
   return html`<div class="foot" part="foot">
-    ${back || empty || !isLater(guide) ? undefined : guide.have('list')?.loadBar(guide, false)}
+    ${back || empty || !isLater(guide) ? undefined : guide.have('screens')?.loadBar(guide, false)}
     <p class="row">${
       empty
         ? words.nothingYet

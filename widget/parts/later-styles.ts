@@ -1,23 +1,14 @@
 import { css } from '../sheet.ts'
 
-/** The editor, the second and the third question. */
+/** The second and the third question, and what the editor's fields share with them. */
 export const laterStyles = css`
   .pick { display: flex; gap: .7em; align-items: center; min-block-size: 44px; padding: .35em .2em; cursor: pointer }
   .pick > span { min-inline-size: 0 }
   .pick input, .tick input { inline-size: 1.35em; block-size: 1.35em; margin: 0; flex: none; accent-color: var(--accent) }
   legend, .ask b { font-weight: 600; padding: 0; margin-block-end: .2em }
-  .editor { display: grid; gap: .9em; padding: 1em; margin-block: .7em; border: 1px solid var(--edge); border-radius: var(--radius) }
-  .where { display: flex; flex-wrap: wrap; gap: .6em 1.2em; align-items: center }
-  .where figcaption { flex: 1 1 14em }
-  .where ol { list-style: decimal; padding-inline-start: 1.3em }
   .plates { inline-size: 100%; max-inline-size: 16em; stroke-width: 1.5 }
-  .plates text { fill: currentColor; stroke: none; font-size: 11px; font-weight: 600 }
-  .plates .number { fill: var(--on-accent); font-size: 10px } .plates .spot { fill: var(--accent); stroke: none } .plates .sheet { fill: var(--paper); stroke: none }
-  .field { display: grid; gap: .25em }
-  .pair { display: grid; gap: .8em; grid-template-columns: repeat(auto-fit, minmax(min(100%, 8em), 1fr)) }
   .fault { border-inline-start: 4px solid var(--ink); padding-inline-start: .7em; font-weight: 600 }
   [aria-invalid='true'] { border-width: 2px; border-style: dashed }
-  .read { font-weight: 600 }
   .timed .tools select { inline-size: auto; max-inline-size: 100% }
   select { max-inline-size: 100%; text-overflow: ellipsis }
   .tick { display: grid; place-items: center; inline-size: 44px; min-block-size: 44px; cursor: pointer }

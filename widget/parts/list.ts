@@ -4,21 +4,9 @@ import type { PlanLoad } from '../plan.ts'
 import { planAfter } from '../plan-state.ts'
 import { isLater, type LaterView, type View } from '../view.ts'
 import { letterOf } from './bar-geometry.ts'
-import { barStyles } from './bar-styles.ts'
-import { addDrawings, applianceDrawing, categoryDrawing, sign } from './drawings.ts'
-import { listStyles } from './list-styles.ts'
+import { applianceDrawing, categoryDrawing, sign } from './drawings.ts'
 import { nameOf } from './load-bar.ts'
-import { MORE_PATHS } from './more-drawings.ts'
 import { add, countOf, edit } from './picker.ts'
-
-/** Sheets that come with this screen. */
-export const styles = [listStyles, barStyles]
-
-export { formatsFor } from '../formats.ts'
-export { noteColours } from './colour-note.ts'
-export { loadBar } from './load-bar.ts'
-
-addDrawings(MORE_PATHS)
 
 /**
  * What comes below the tiles: a thing of the shopper's own, the kinds to browse, the list so far.
@@ -33,11 +21,11 @@ export function list(view: View): TemplateResult {
 }
 
 function editorOf(view: LaterView, id: string): TemplateResult {
-  const screens = view.have('steps')
-  if (screens === undefined || view.have('rates') === undefined) {
+  const module = view.have('editor')
+  if (module === undefined || view.have('rates') === undefined) {
     return html`<p class="quiet">${view.words.loading}</p>`
   }
-  return screens.editor(view, id)
+  return module.editor(view, id)
 }
 
 function kinds(view: LaterView): TemplateResult {

@@ -1,6 +1,6 @@
 import { html, nothing, svg, type TemplateResult } from 'lit/html.js'
 import type { LaterView, View } from '../view.ts'
-import { type BarGeometry, type BarSegment, barGeometry, letterOf } from './bar-geometry.ts'
+import { type BarGeometry, type BarSegment, barGeometry, letterOf, widestPiece } from './bar-geometry.ts'
 
 /** A unit whose limit the bar shows. */
 export interface BarLimit {
@@ -31,6 +31,8 @@ export function loadBar(view: LaterView, full: boolean, limit?: BarLimit): Templ
   const id = full ? 'hatch-full' : 'hatch-foot'
   const watts = (value: number) => view.watts(value)
   const starting = bar.startingX === null ? undefined : watts(demand.startingW)
+  const edgeX = bar.limitX ?? requiredW / bar.scaleW
+  const lines = [bar.startingX, full ? edgeX : null]
   const text = view.later.barText(watts(demand.runningW), watts(requiredW), starting)
   return html`<svg class="bar" part="load-bar" width="100%" height=${frame.height} role="img" aria-label=${text}>
     <defs>
@@ -38,8 +40,8 @@ export function loadBar(view: LaterView, full: boolean, limit?: BarLimit): Templ
         <line class="hatch" x1="0" y1="0" x2="0" y2="6" />
       </pattern>
     </defs>
-    ${headroom(view, bar, frame, id)} ${bar.segments.map((segment) => stretch(view, segment, frame, full))}
-    ${startMark(view, bar, frame, full)} ${full ? edge(view, bar, frame, limit) : nothing}
+    ${headroom(view, bar, lines, frame, id)} ${bar.segments.map((segment) => stretch(view, segment, lines, frame, full))}
+    ${startMark(view, bar, frame, full)} ${full ? edge(view, edgeX, frame, limit) : nothing}
     <line class="line" x1="0" x2="100%" y1=${frame.foot} y2=${frame.foot} />
   </svg>`
 }
@@ -78,17 +80,19 @@ function left(view: View, x: number, width = 0): string {
 function stretch(
   view: LaterView,
   { ids, x, width }: BarSegment,
+  lines: readonly (number | null)[],
   frame: Frame,
   full: boolean,
 ): TemplateResult {
   const places = ids.map((id) => view.plan.loads.findIndex((load) => load.id === id))
   const letters = places.map(letterOf).join('/')
   const strong = (places[0] ?? 0) % 2 === 0
-  const room = width * view.widthEm - MARGIN_EM
+  const piece = widestPiece({ x, width }, lines)
+  const room = piece.width * view.widthEm - MARGIN_EM
   const named = full && ids.length === 1 ? `${letters} ${nameOf(view, ids[0] ?? '')}` : letters
   const text = fits(named, room) ? named : fits(letters, room + MARGIN_EM / 2) ? letters : ''
   return svg`<rect class=${strong ? 'a' : 'b'} x=${left(view, x, width)} y=${frame.top} width=${percent(width)} height=${frame.bar} />
-    <text class=${strong ? 'on' : ''} x=${left(view, x + width / 2)} y=${frame.middle} dy=".35em" text-anchor="middle">${text}</text>`
+    <text class=${strong ? 'on' : ''} x=${left(view, piece.x + piece.width / 2)} y=${frame.middle} dy=".35em" text-anchor="middle">${text}</text>`
 }
 
 function fits(text: string, roomEm: number): boolean {
@@ -102,18 +106,26 @@ function fits(text: string, roomEm: number): boolean {
  * @param id - The load
  * @returns Its own name or its appliance's
  */
-export function nameOf(view: View, id: string): string {
+export function nameOf(view: Pick<View, 'plan' | 'setup'>, id: string): string {
   const load = view.plan.loads.find((one) => one.id === id)
   const listed = view.setup.appliances.find((one) => one.id === load?.appliance)
   return load?.name ?? listed?.name ?? ''
 }
 
-function headroom(view: LaterView, { headroom: free }: BarGeometry, frame: Frame, id: string) {
+function headroom(
+  view: LaterView,
+  { headroom: free }: BarGeometry,
+  lines: readonly (number | null)[],
+  frame: Frame,
+  id: string,
+) {
   if (free === null) return nothing
   const { x, width } = free
-  const label = frame === FULL && fits(view.later.keptFree, width * view.widthEm) ? view.later.keptFree : ''
+  const piece = widestPiece(free, lines)
+  const label =
+    frame === FULL && fits(view.later.keptFree, piece.width * view.widthEm) ? view.later.keptFree : ''
   return svg`<rect x=${left(view, x, width)} y=${frame.top} width=${percent(width)} height=${frame.bar} fill="url(#${id})" />
-    <text class="tell" x=${left(view, x + width / 2)} y=${frame.middle} dy=".35em" text-anchor="middle">${label}</text>`
+    <text class="tell" x=${left(view, piece.x + piece.width / 2)} y=${frame.middle} dy=".35em" text-anchor="middle">${label}</text>`
 }
 
 function startMark(view: LaterView, { startingX, runningX }: BarGeometry, frame: Frame, full: boolean) {
@@ -126,8 +138,7 @@ function startMark(view: LaterView, { startingX, runningX }: BarGeometry, frame:
 }
 
 /** Where the limit or the need is: a line through the bar with its words below. */
-function edge(view: LaterView, bar: BarGeometry, frame: Frame, limit: BarLimit | undefined) {
-  const x = bar.limitX ?? view.totals.requiredW / bar.scaleW
+function edge(view: LaterView, x: number, frame: Frame, limit: BarLimit | undefined) {
   if (view.plan.loads.length === 0) return nothing
   const label = limit?.label ?? view.words.needed(view.watts(view.totals.requiredW))
   const at = left(view, x)

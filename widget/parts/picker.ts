@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit/html.js'
 import type { ListedAppliance } from '../../core/loads/listed-appliance.ts'
 import { withAppliance } from '../plan.ts'
-import { search } from '../search.ts'
+import { indexFor, search } from '../search.ts'
 import type { View } from '../view.ts'
 import { applianceDrawing, sign } from './drawings.ts'
 
@@ -34,7 +34,7 @@ export function picker(view: View): TemplateResult {
       <button aria-expanded=${ui.browsing} @click=${() => browse(view)}>${words.browse} ${sign('open')}</button>
       <button aria-expanded=${ui.editing === 'own'} data-own @click=${() => edit(view, 'own')}>${words.somethingElse}</button>
     </div>
-    ${view.have('list')?.list(view)}`
+    ${view.have('screens')?.list(view)}`
 }
 
 function searchBox(view: View): TemplateResult {
@@ -46,7 +46,8 @@ function searchBox(view: View): TemplateResult {
       <input id="search" type="text" role="combobox" aria-autocomplete="list" aria-controls="hits"
         aria-expanded=${hits.length > 0} aria-activedescendant=${active} autocomplete="off" autocapitalize="none"
         spellcheck="false" placeholder=${words.searchHint} .value=${ui.query}
-        @input=${(event: InputEvent) => typed(view, event)} @keydown=${(event: KeyboardEvent) => pressed(view, event, hits)} />
+        @focus=${() => setTimeout(() => indexFor(view.setup.appliances))}
+        @input=${(event: InputEvent) => typed(view, event)} @keydown=${(event: KeyboardEvent) => pressed(view, event)} />
       ${sign('search')}
     </div>
     <ul class="hits" id="hits" role="listbox" aria-label=${words.hits}>${hits.map((appliance, index) => hit(view, appliance, index))}</ul>
@@ -68,10 +69,11 @@ function typed(view: View, event: InputEvent): void {
   view.redraw()
 }
 
-function pressed(view: View, event: KeyboardEvent, hits: readonly ListedAppliance[]): void {
+function pressed(view: View, event: KeyboardEvent): void {
   // While an input method composes a character its keys are not ours.
   if (event.isComposing) return
   const { ui } = view
+  const hits = search(view.setup.appliances, ui.query)
   const move = event.key === 'ArrowDown' ? 1 : event.key === 'ArrowUp' ? -1 : 0
   if (move !== 0 && hits.length > 0) {
     ui.hit = (Math.max(ui.hit, move < 0 ? 0 : -1) + move + hits.length) % hits.length
@@ -87,9 +89,9 @@ function pressed(view: View, event: KeyboardEvent, hits: readonly ListedApplianc
   event.stopPropagation()
   view.redraw()
   const list = (event.target as HTMLElement).parentElement?.nextElementSibling
-  requestAnimationFrame(() =>
-    list?.querySelector('[aria-selected=true]')?.scrollIntoView({ block: 'nearest' }),
-  )
+  void view
+    .afterPaint()
+    .then(() => list?.querySelector('[aria-selected=true]')?.scrollIntoView({ block: 'nearest' }))
 }
 
 function take(view: View, appliance: ListedAppliance): void {
@@ -137,7 +139,7 @@ export function countOf(view: View, appliance: string): number {
 
 function browse(view: View): void {
   view.ui.browsing = !view.ui.browsing
-  void view.load('list')
+  void view.load('screens')
   view.redraw()
 }
 
@@ -150,7 +152,7 @@ function browse(view: View): void {
 export function edit(view: View, id: string): void {
   view.ui.editing = view.ui.editing === id ? undefined : id
   view.ui.draft = {}
-  void view.load('list')
+  void view.load('screens')
   void view.loadEditor()
   view.redraw()
 }

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit/html.js'
 import type { BatteryChemistry, ConnectionKind } from '../../core/range/vocabulary.ts'
-import { METRES_PER_FOOT, parseNumber } from '../formats.ts'
+import { METRES_PER_FOOT } from '../formats.ts'
 import { SUPPLY_BOUNDS } from '../limits.ts'
 import type { SupplyAnswers } from '../plan.ts'
 import { planAfter } from '../plan-state.ts'
@@ -92,11 +92,11 @@ function capacity(view: LaterView): TemplateResult {
   const text = ui.draft.capacity ?? (capacityAh === null ? '' : formats.number(capacityAh, 1))
   const known = capacityAh !== null || text !== ''
   const { low, high } = SUPPLY_BOUNDS.capacityAh
-  const value = parseNumber(text, formats.locale)
+  const value = formats.readNumber(text)
   const faulty = text !== '' && (value === undefined || value < low || value > high)
   const type = (typed: string) => {
     ui.draft.capacity = typed
-    const read = parseNumber(typed, formats.locale)
+    const read = formats.readNumber(typed)
     const fine = read !== undefined && read >= low && read <= high
     answer(view, { capacityAh: fine ? read : null })
   }

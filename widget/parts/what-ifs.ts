@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit/html.js'
 import type { AnswerHost } from '../guide/answer-host.ts'
 import type { LaterView } from '../view.ts'
-import { planWith } from '../what-if-plan.ts'
+import { plansWith } from '../what-if-plan.ts'
 
 /**
  * Changes that would buy something, to tap where the shopper's answers can hold them, and the label limits.
@@ -14,10 +14,10 @@ export function whatIfs(view: LaterView, host: AnswerHost): TemplateResult {
   const { later, plan } = view
   const { whatIfs: proposed, labelLimits, recommended } = host.answer
   const offers = proposed.map((whatIf) => {
-    const tried = planWith(plan, whatIf)
+    const tried = plansWith(plan, whatIf)
     return html`<li><span>${whatIf.message}</span>
       ${
-        tried === undefined
+        tried.length === 0
           ? html`<span class="quiet small">${later.whatIfUnchangeable}</span>`
           : html`<button aria-label="${later.whatIfTry}: ${whatIf.message}" @click=${() => host.tryOut(tried)}>${later.whatIfTry}</button>`
       }</li>`

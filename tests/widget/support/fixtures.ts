@@ -79,6 +79,7 @@ export function filledAnswer(answer: SizingAnswer): SizingAnswer {
         areaMm2: 95,
         label: '95 mm²',
         parallelPairs: 1,
+        insulationC: 75,
         ampacityA: 328,
         dropV: 0.23,
         dropFraction: 0.019,

@@ -39,8 +39,8 @@ const supplies = fc.record({
 
 /** Plans as shoppers could make them. */
 export const plans: fc.Arbitrary<PlanState> = fc
-  .tuple(loads, supplies, fc.infiniteStream(fc.nat(3)))
-  .map(([raw, supply, draws]) => {
+  .tuple(loads, supplies, fc.infiniteStream(fc.nat(3)), fc.constantFrom({}, { sku: 'KC-ST12-740' }))
+  .map(([raw, supply, draws, unit]) => {
     const made: readonly PlanLoad[] = raw.map((load, index) => ({
       ...load,
       id: `load-${index + 1}`,
@@ -49,5 +49,5 @@ export const plans: fc.Arbitrary<PlanState> = fc
     }))
     const groups: string[][] = [[], []]
     for (const { id } of made) groups[draws.next().value ?? 3]?.push(id)
-    return { loads: made, takeTurns: groups.filter((group) => group.length > 1), supply }
+    return { loads: made, takeTurns: groups.filter((group) => group.length > 1), supply, ...unit }
   })

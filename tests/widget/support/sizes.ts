@@ -11,12 +11,18 @@ export interface Sizes {
   readonly files: Readonly<Record<string, number>>
   /** What it takes to show the first question, search, pick and see the total: entry, elements and their imports. */
   readonly firstQuestion: number
-  /** The same with the list, the load bar and the later words, which come once the shop is known. */
-  readonly withList: number
-  /** Every module of one language but the reader of ratings. */
+  /** What most shoppers fetch in one language: from the first question to the answer, its curve and its print. */
+  readonly usualPath: number
+  /** All there is of one language but the conversion of ratings: the usual path and everything below. */
   readonly oneLanguage: number
-  /** The reader of ratings, fetched once somebody states a power. */
+  /** The editor of a load's power with its drawings, fetched once somebody opens it. */
+  readonly editor: number
+  /** The conversion of ratings, fetched with the editor. */
   readonly ratings: number
+  /** The reader of links, fetched where the address holds one. */
+  readonly links: number
+  /** The check of a shop's own colours, fetched where it has some. */
+  readonly colours: number
 }
 
 /** Measures a fresh bundle. */
@@ -32,20 +38,35 @@ export async function measureSizes(root: string): Promise<Sizes> {
   )
   const graph = new Map(Object.entries(metafile.outputs).map(([path, output]) => [nameOf(path), output]))
   const size = (names: Iterable<string>) => [...names].reduce((sum, name) => sum + (bytes.get(name) ?? 0), 0)
-  const elements = find(graph, 'tallywatt-elements')
-  const list = find(graph, 'tallywatt-list')
-  const words = find(graph, 'tallywatt-en-later')
-  const ratings = find(graph, 'tallywatt-rate-load')
-  const other = /^tallywatt-(pseudo|(?!en)[a-z]{2}(-later)?)-[A-Z0-9]{8}\.js$/
-  const first = new Set(['tallywatt.js', ...reach(graph, elements)])
-  const language = [...graph.keys()].filter((name) => name !== ratings && !other.test(name))
+  const all = (...beginnings: readonly string[]) =>
+    new Set(
+      ['tallywatt.js', ...['tallywatt-elements', ...beginnings].map((one) => find(graph, one))].flatMap(
+        (one) => [...reach(graph, one)],
+      ),
+    )
+  const first = all()
+  const later = all('tallywatt-screens', 'tallywatt-en-later')
+  const beside = (...beginnings: readonly string[]) =>
+    size([...all(...beginnings)].filter((name) => !later.has(name)))
   const files = [...bytes].map(([name, length]) => [stemOf(name, graph), length] as const)
   return {
     files: Object.fromEntries(files.sort(([a], [b]) => a.localeCompare(b))),
     firstQuestion: size(first),
-    withList: size(new Set([...first, ...reach(graph, list), words])),
-    oneLanguage: size(language),
-    ratings: bytes.get(ratings) ?? 0,
+    usualPath: size(later),
+    oneLanguage: size(
+      all(
+        'tallywatt-screens',
+        'tallywatt-en-later',
+        'tallywatt-editor',
+        'tallywatt-plan-link-reader',
+        'tallywatt-colour-note',
+        'tallywatt-register',
+      ),
+    ),
+    editor: beside('tallywatt-editor'),
+    ratings: beside('tallywatt-rate-load'),
+    links: beside('tallywatt-plan-link-reader'),
+    colours: beside('tallywatt-colour-note'),
   }
 }
 

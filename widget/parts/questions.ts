@@ -2,14 +2,8 @@ import { html, type TemplateResult } from 'lit/html.js'
 import type { GuideHost } from '../guide/guide-host.ts'
 import type { LaterView } from '../view.ts'
 import { foot, head } from './frame.ts'
-import { laterStyles } from './later-styles.ts'
 import { schedule } from './schedule.ts'
 import { supplyForm } from './supply-form.ts'
-
-export { editor } from './editor.ts'
-
-/** Sheets that come with these screens. */
-export const styles = [laterStyles]
 
 /**
  * The second or the third question.
