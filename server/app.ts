@@ -28,7 +28,7 @@ import { answerFrameworkError, registerProblems } from './plugins/problems.ts'
 import { registerRateLimits } from './plugins/rate-limits.ts'
 import { requestIds } from './plugins/request-id.ts'
 import { registerRequestLog, sharedLogger } from './plugins/request-log.ts'
-import { registerShedding } from './plugins/shedding.ts'
+import { loadShedding } from './plugins/shedding.ts'
 import { registerSlowBodies } from './plugins/slow-bodies.ts'
 import { registerCartCheck } from './routes/cart-check.ts'
 import { registerCoverage } from './routes/coverage.ts'
@@ -75,8 +75,11 @@ export async function buildApp({
 }: AppOptions): Promise<FastifyInstance> {
   const settings = { ...DEFAULT_SETTINGS, ...changes }
   const nextId = requestIds()
+  const shedding = loadShedding({ settings, ranges, nextId })
+  const { serverFactory } = shedding
   const app = Fastify({
     ...serverLimits(settings),
+    ...(serverFactory && { serverFactory }),
     logger,
     childLoggerFactory: sharedLogger,
     genReqId: nextId,
@@ -95,7 +98,7 @@ export async function buildApp({
   // Before all that may refuse: a page must be able to read why, and when to come back.
   registerCors(app, ranges)
   app.decorate('draining', registerDraining(app))
-  const shedding = registerShedding(app, settings)
+  shedding.register(app)
   registerSlowBodies(app, inFlight, settings)
   registerHandlerTimeout(app, settings)
   registerUnlimitedPaths(app)

@@ -12,7 +12,11 @@ const root = fileURLToPath(new URL('..', import.meta.url))
 rmSync(`${root}dist`, { recursive: true, force: true })
 await build({
   absWorkingDir: root,
-  entryPoints: { 'server/main': 'server/main.ts', 'server/cli': 'server/cli/main.ts' },
+  entryPoints: {
+    'server/main': 'server/main.ts',
+    'server/cli': 'server/cli/main.ts',
+    'server/range-worker': 'server/range-files/range-worker.ts',
+  },
   outdir: 'dist',
   bundle: true,
   platform: 'node',

@@ -57,7 +57,7 @@ const configSchema = z.object({
   CALLS_PER_KEY: quotaSchema.default(3000),
   REFUSED_CALLS_PER_ADDRESS: quotaSchema.default(20),
   MAX_IN_FLIGHT: z.coerce.number().int().min(1).max(100_000).default(DEFAULT_SETTINGS.maxInFlight),
-  SHED_AFTER_MILLISECONDS: z.coerce.number().min(10).max(10_000).default(150),
+  SHED_AFTER_MILLISECONDS: z.coerce.number().min(10).max(10_000).default(75),
   METRICS_PASSWORD: z.string().min(12, 'must have 12 characters or more').optional(),
   DRAIN_SECONDS: z.coerce.number().min(0).max(60).default(2),
 })

@@ -1,6 +1,6 @@
-import { type DestinationStream, destination } from 'pino'
 import { buildApp } from './app.ts'
 import { type Config, readConfig } from './config.ts'
+import { logStream } from './log-stream.ts'
 import { LOG_SERIALIZERS } from './plugins/request-log.ts'
 import { stopGracefully } from './shutdown.ts'
 import { rangeFetcher } from './store/fetch-range.ts'
@@ -16,6 +16,13 @@ const result = readConfig(process.env)
 if (!result.ok) fail(`Faulty settings:\n${result.faults.join('\n')}`)
 const { config } = result
 
+const STDOUT = 1
+const log = logStream(STDOUT)
+process.on('exit', log.flush)
+// A full disk where the console goes must not stop the service either.
+process.stdout.on('error', () => {})
+process.stderr.on('error', () => {})
+
 /** Until the service has a logger, faults go to the console. */
 let report = (level: 'info' | 'error', message: string): void => console[level](message)
 
@@ -28,7 +35,7 @@ const { store, live } = await openServices(config).catch((error: unknown) => {
 const app = await buildApp({
   ranges: live.ranges,
   services: { store, live },
-  logger: { level: config.logLevel, serializers: LOG_SERIALIZERS, stream: logStream() },
+  logger: { level: config.logLevel, serializers: LOG_SERIALIZERS, stream: log },
   settings: config.settings,
 })
 report = (level, message) => app.log[level](message)
@@ -58,19 +65,6 @@ async function close(): Promise<void> {
   await pulling.stop()
   await live.close()
   await store.close()
-}
-
-/** Writes lines without holding up requests; what is still in memory is written at the exit. */
-function logStream(): DestinationStream {
-  const stream = destination({ sync: false })
-  process.on('exit', () => {
-    try {
-      stream.flushSync()
-    } catch {
-      // Nothing was opened yet, or the reader has gone.
-    }
-  })
-  return stream
 }
 
 function fail(message: string): never {

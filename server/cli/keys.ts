@@ -39,7 +39,7 @@ export async function issueKey({ store, io, options }: CommandContext): Promise<
     lastUsedAt: null,
   })
   io.complain(
-    `Key ${id} of shop "${shopId}" may ${scopes.join(', ')}. It is shown once; keep it out of browsers.\n`,
+    `Key ${id} of shop "${shopId}" may ${scopes.join(', ')}. It is shown once; type it into no page but /staff of this service.\n`,
   )
   io.out(`${secret}\n`)
 }

@@ -41,7 +41,7 @@ export function openApiDocument(
         secretKey: {
           type: 'http',
           scheme: 'bearer',
-          description: 'A secret key of the shop, from a server.',
+          description: 'A secret key of the shop, from a server or from the staff page of this service.',
         },
       },
     },

@@ -47,6 +47,7 @@ ${others.length === 0 ? '' : `<h2>${doors.length === 0 ? 'Shops served here' : '
 <h2>Where to go on</h2>
 <ul class="links">
   <li><a href="/docs">The API, readable and to try</a></li>
+  <li><a href="/docs/figures">Published figures beside what is computed here, with every source</a></li>
   <li><a href="/playground">The elements for your own pages: settings, theme and language to try</a></li>
   <li><a href="/staff">For shop staff: the range and what it can’t serve</a></li>
   <li><a href="/strict">The elements on a page with a strict content policy</a></li>

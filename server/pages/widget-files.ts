@@ -1,6 +1,7 @@
 import type { FastifyInstance, FastifyReply } from 'fastify'
 import manifest from '../../package.json' with { type: 'json' }
 import { widgetBuild } from '../../widget/build.ts'
+import { INTEGRITY_FILE, integrityOf } from '../../widget/integrity.ts'
 import { sendProblem } from '../plugins/problems.ts'
 import { builtFiles, sendFile } from './built-files.ts'
 
@@ -19,7 +20,7 @@ const NAMED_BY_CONTENT = /-[A-Z0-9]{8}\.js$/
 
 /**
  * Serves the widget at /w/{release}/, to pages of any origin: whole releases may be kept for ever, the entry of the
- * major number for five minutes.
+ * major number for five minutes. The list of hashes stands beside them.
  *
  * @param app - The service
  */
@@ -30,7 +31,13 @@ export function registerWidgetFiles(app: FastifyInstance): void {
     { config: { unlimited: true } },
     async (request, reply) => {
       const { release, file: name } = request.params
-      const file = release === RELEASE || release === MAJOR ? (await files()).get(name) : undefined
+      if (release !== RELEASE && release !== MAJOR) return sendProblem(reply, 'not-found')
+      const all = await files()
+      if (name === INTEGRITY_FILE) {
+        const bytes = new Map([...all].map(([one, { bytes }]) => [one, bytes]))
+        return forEveryPage(reply).header('cache-control', SHORTLY).send(integrityOf(RELEASE, bytes))
+      }
+      const file = all.get(name)
       if (file === undefined) return sendProblem(reply, 'not-found')
       const keep = release === RELEASE || NAMED_BY_CONTENT.test(name) ? FOREVER : SHORTLY
       return sendFile(request, forEveryPage(reply), { file, keep })

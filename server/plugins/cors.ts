@@ -17,7 +17,8 @@ const EXPOSED_HEADERS = 'ETag, RateLimit, RateLimit-Policy, Retry-After, X-Reque
 
 /**
  * Lets pages read a shop's answers only from the origins that the shop lists, letter by letter (Fetch standard,
- * CORS protocol). Everything is answered from memory.
+ * CORS protocol). A shop that is not served lists none: its 404 may be read from anywhere, so that a page with a
+ * mistyped shop id can say so instead of "can't reach". Everything is answered from memory.
  *
  * @param app - The service
  * @param ranges - The ranges in force
@@ -34,11 +35,9 @@ export function registerCors(app: FastifyInstance, ranges: Ranges): void {
     }
     const shopId = shopIdOf(request.url)
     if (shopId === undefined || isOwnPage(request, origin)) return done()
-    const listed = ranges.current(shopId)?.document.shop.allowedOrigins.includes(origin) ?? false
-    if (listed) {
-      reply.header('access-control-allow-origin', origin)
-      reply.header('access-control-expose-headers', EXPOSED_HEADERS)
-    }
+    if (isUnknown(ranges, request)) return answerUnknown(request, reply)
+    const listed = isListed(ranges, shopId, origin)
+    if (listed) reply.headers(leaveFor(origin))
     if (isPreflight(request)) return answerPreflight(reply, listed)
     // A request with a key is refused with its own reason.
     if (listed || request.headers.authorization !== undefined) return done()
@@ -47,10 +46,47 @@ export function registerCors(app: FastifyInstance, ranges: Ranges): void {
   })
 }
 
+/**
+ * What lets a page read a reply that no route has made.
+ *
+ * @param ranges - The ranges in force
+ * @param origin - Of the page
+ * @param url - What it asked for
+ * @returns Headers; none where the shop doesn't list the origin
+ */
+export function headersForOrigin(
+  ranges: Ranges,
+  origin: string,
+  url: string,
+): Readonly<Record<string, string>> {
+  const shopId = shopIdOf(url)
+  return shopId !== undefined && isListed(ranges, shopId, origin) ? leaveFor(origin) : {}
+}
+
+function isListed(ranges: Ranges, shopId: string, origin: string): boolean {
+  return ranges.current(shopId)?.document.shop.allowedOrigins.includes(origin) ?? false
+}
+
+function leaveFor(origin: string): Readonly<Record<string, string>> {
+  return {
+    'access-control-allow-origin': origin,
+    'access-control-expose-headers': EXPOSED_HEADERS,
+  }
+}
+
 const ADVICE = 'Add the origin of the page to allowedOrigins of the shop’s range, as the browser sends it.'
 
 function answerPreflight(reply: FastifyReply, listed: boolean): FastifyReply {
-  if (!listed) return sendProblem(reply, 'origin-not-allowed', { detail: ADVICE })
+  return listed ? allow(reply) : sendProblem(reply, 'origin-not-allowed', { detail: ADVICE })
+}
+
+/** Answered here, so that nothing but this 404 can ever be read from any origin. */
+function answerUnknown(request: FastifyRequest, reply: FastifyReply): FastifyReply {
+  reply.header('access-control-allow-origin', '*')
+  return isPreflight(request) ? allow(reply) : sendProblem(reply, 'unknown-shop')
+}
+
+function allow(reply: FastifyReply): FastifyReply {
   return reply
     .code(204)
     .header('access-control-allow-methods', ALLOWED_METHODS)
@@ -67,6 +103,21 @@ function isPreflight(request: FastifyRequest): boolean {
 /** Whether a page of this service itself asks; the browser then wants no leave. */
 function isOwnPage({ headers }: FastifyRequest, origin: string): boolean {
   return origin === `http://${headers.host}` || origin === `https://${headers.host}`
+}
+
+/** Whether the address names a shop, however it is encoded, that is not served. A key is refused elsewhere. */
+function isUnknown(ranges: Ranges, { url, headers }: FastifyRequest): boolean {
+  const name = decoded(/^[^/?]*/.exec(url.slice(SHOPS.length))?.[0] ?? '')
+  return name !== '' && headers.authorization === undefined && ranges.current(name) === undefined
+}
+
+/** Empty where it can't be decoded. */
+function decoded(text: string): string {
+  try {
+    return decodeURIComponent(text)
+  } catch {
+    return ''
+  }
 }
 
 /** The shop that an address names; from the raw address, for preflights have no route. */

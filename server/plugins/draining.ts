@@ -5,6 +5,8 @@ import { sendProblem } from './problems.ts'
 export interface Draining {
   /** From now on, says that it isn't ready and closes each connection with the reply on it. */
   begin(): void
+  /** Whether that has been said. */
+  isOn(): boolean
 }
 
 /**
@@ -31,5 +33,6 @@ export function registerDraining(app: FastifyInstance): Draining {
     begin: () => {
       draining = true
     },
+    isOn: () => draining,
   }
 }

@@ -45,7 +45,7 @@ export function storeGauges(live: Live): readonly Gauge[] {
       name: 'tallywatt_store_age_seconds',
       help: 'Time since the store last answered.',
       type: 'gauge',
-      read: () => (Date.now() - live.state().checkedAt) / 1000,
+      read: () => live.state().ageMs / 1000,
     },
     {
       name: 'tallywatt_shops',

@@ -13,6 +13,18 @@ export const SECURITY_HEADERS: Readonly<Record<string, string>> = {
   'x-content-type-options': 'nosniff',
 }
 
+/**
+ * The security headers of a service at an address.
+ *
+ * @param publicUrl - Where callers reach it; `https:` adds Strict-Transport-Security
+ * @returns Headers by name
+ */
+export function securityHeaders(publicUrl: string): Readonly<Record<string, string>> {
+  return publicUrl.startsWith('https:')
+    ? { ...SECURITY_HEADERS, 'strict-transport-security': HSTS }
+    : SECURITY_HEADERS
+}
+
 /** What the service's own pages carry beside. */
 const PAGE_HEADERS: Readonly<Record<string, string>> = {
   'cross-origin-opener-policy': 'same-origin',
@@ -28,10 +40,7 @@ const PAGE_HEADERS: Readonly<Record<string, string>> = {
  * @param publicUrl - Where callers reach it; `https:` adds Strict-Transport-Security
  */
 export function registerHeaders(app: FastifyInstance, publicUrl: string): void {
-  const headers = {
-    ...SECURITY_HEADERS,
-    ...(publicUrl.startsWith('https:') ? { 'strict-transport-security': HSTS } : {}),
-  }
+  const headers = securityHeaders(publicUrl)
   app.addHook('onRequest', (request, reply, done) => {
     reply.headers(headers)
     reply.header('x-request-id', request.id)

@@ -7,7 +7,8 @@ export const JSON_REFUSED = 'JSON_REFUSED'
 /** Code of the error for text in another encoding than UTF-8. */
 export const CHARSET_REFUSED = 'CHARSET_REFUSED'
 
-class RefusedBodyError extends Error {
+/** Thrown for a body that is not read; its message may be shown. */
+export class RefusedBodyError extends Error {
   readonly statusCode: number
   readonly code: string
   constructor(message: string, code: string, statusCode: number) {
@@ -33,7 +34,15 @@ export function registerJsonBody(app: FastifyInstance): void {
   })
 }
 
-function readJson(bytes: Buffer, contentType: string): unknown {
+/**
+ * Reads JSON that every reader reads alike.
+ *
+ * @param bytes - A body
+ * @param contentType - The header that came with it
+ * @returns The value
+ * @throws RefusedBodyError where it is no JSON in UTF-8, or readers would not agree on it
+ */
+export function readJson(bytes: Buffer, contentType: string): unknown {
   if (!isUtf8Labelled(contentType)) {
     throw new RefusedBodyError('Send JSON in UTF-8.', CHARSET_REFUSED, 415)
   }

@@ -58,8 +58,8 @@ function letIn(
 ): FastifyReply | undefined {
   const { shopId } = request.params as { readonly shopId?: string }
   if (shopId !== key.shopId) return refuse(request, reply, 'unknown-shop')
-  const { available, checkedAt } = live.state()
-  if (!available && Date.now() - checkedAt > TRUST_MS) {
+  const { available, ageMs } = live.state()
+  if (!available && ageMs > TRUST_MS) {
     return sendProblem(reply.header('retry-after', '10'), 'store-unavailable')
   }
   if (!key.scopes.includes(scope)) {

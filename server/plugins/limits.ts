@@ -62,7 +62,7 @@ export function registerHostCheck(app: FastifyInstance): void {
 }
 
 /** What those who watch the service ask for: answered however busy it is. */
-const UNLIMITED_PATHS = new Set(['/healthz', '/readyz', '/metrics'])
+export const UNLIMITED_PATHS: ReadonlySet<string> = new Set(['/healthz', '/readyz', '/metrics'])
 
 /**
  * Exempts the addresses of those who watch the service from quotas and from being turned away.

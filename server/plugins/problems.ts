@@ -30,10 +30,13 @@ export interface ProblemDetails {
 /** When to come back after the store did not answer. [s] */
 const STORE_RETRY_S = 2
 
+/** Faults listed in one problem, so that no reply is many times as large as its request. */
+export const FAULTS_LISTED = 500
+
 /** The type of a quota that is used up (RateLimit header fields for HTTP, IETF draft; from memory). */
 const QUOTA_TYPE = 'https://iana.org/assignments/http-problem-types#quota-exceeded'
 
-const PROBLEM_TYPE = 'application/problem+json; charset=utf-8'
+export const PROBLEM_TYPE = 'application/problem+json; charset=utf-8'
 
 /**
  * An RFC 9457 problem.
@@ -56,7 +59,7 @@ export function problemOf(
     code,
     instance: id,
     ...(detail === undefined ? {} : { detail }),
-    ...(errors === undefined ? {} : { errors: [...errors] }),
+    ...(errors === undefined ? {} : { errors: errors.slice(0, FAULTS_LISTED) }),
     ...(violatedPolicies === undefined ? {} : { 'violated-policies': [...violatedPolicies] }),
     ...(changes === undefined ? {} : { changes }),
   }

@@ -68,16 +68,32 @@ function guarded(text: string): string {
 }
 
 function contentOf(cell: string): string {
-  const trimmed = cell.replaceAll(/^[ \u00a0\u202f]+|[ \u00a0\u202f\r\n]+$/g, '')
+  const trimmed = trimmedOf(cell)
   const asFormula = /^="([^"]*)"$/.exec(trimmed)
   if (asFormula !== null) return asFormula[1] ?? ''
   return trimmed.startsWith("'") && FORMULA_START.test(trimmed.slice(1)) ? trimmed.slice(1) : trimmed
 }
 
+/**
+ * Without blanks around it, and line ends after it. A pattern for the end would look for it from each blank of a
+ * run: a cell of a million of them would take hours.
+ */
+function trimmedOf(cell: string): string {
+  let start = 0
+  let end = cell.length
+  while (start < end && ' \u00a0\u202f'.includes(cell.charAt(start))) start += 1
+  while (end > start && ' \u00a0\u202f\r\n'.includes(cell.charAt(end - 1))) end -= 1
+  return cell.slice(start, end)
+}
+
 function plainNumber(value: number): string {
   const text = String(value)
-  return text.includes('e') ? value.toFixed(20).replace(/0+$/, '') : text
+  const plain = text.includes('e') ? value.toFixed(20).replace(/0+$/, '') : text
+  return Number(plain) === value ? plain : text
 }
+
+/** Longest rate that is read: two figures with their units. */
+const RATE_CHARACTERS = 100
 
 type Reader = (text: string, column: Column, style: FileStyle) => CellReading
 
@@ -86,14 +102,14 @@ const READERS: Readonly<Record<CellKind, Reader>> = {
     if (column.name === 'sku' && /^\d+([.,]\d+)?E\+\d+$/i.test(text)) {
       return {
         ok: false,
-        message: `The spreadsheet has made a number of this SKU: "${text}". Format it as text.`,
+        message: `The spreadsheet has made a number of this SKU: "${text.slice(0, 40)}". Format it as text.`,
       }
     }
-    if (column.name === 'awg') return { ok: true, value: text.replace(/\s*awg$/i, '') }
+    if (column.name === 'awg') return { ok: true, value: text.replace(/awg$/i, '').trimEnd() }
     return { ok: true, value: text }
   },
   money: (text, _column, style) => {
-    const bare = text.replace(/^[A-Z]{3}\s|^[£$€¥]\s*/, '').replace(/\s*[£$€¥]$|\s[A-Z]{3}$/, '')
+    const bare = text.replace(/^[A-Z]{3}\s|^[£$€¥]\s*/, '').replace(/[£$€¥]$|\s[A-Z]{3}$/, '')
     const number = readNumber(bare, style)
     return number.ok ? { ok: true, value: number.plain } : number
   },
@@ -121,7 +137,7 @@ const READERS: Readonly<Record<CellKind, Reader>> = {
   rates: (text, _column, style) => {
     const rates: Rate[] = []
     for (const part of listOf(text)) {
-      const match = /^(\S+) ?h[ :=]+(\S+) ?Ah$/i.exec(part)
+      const match = part.length > RATE_CHARACTERS ? null : /^(\S+) ?h[ :=]+(\S+) ?Ah$/i.exec(part)
       const hours = match === null ? undefined : readNumber(match[1] ?? '', style)
       const capacity = match === null ? undefined : readNumber(match[2] ?? '', style)
       if (!hours?.ok || !capacity?.ok) {

@@ -9,9 +9,9 @@ export type NumberReading =
   | { readonly ok: false; readonly message: string }
 
 const COMMA_SURE =
-  /^[+-]?(\d+,\d{1,2}|\d+,\d{4,}|0,\d+|\d{4,},\d+|\d{1,3}(\.\d{3})+,\d+|\d{1,3}(\.\d{3}){2,})$/
+  /^[+-]?(\d+,\d{1,2}|\d+,\d{4,}|0\d*,\d+|\d{4,},\d+|\d{1,3}(\.\d{3})+,\d+|\d{1,3}(\.\d{3}){2,})$/
 const POINT_SURE =
-  /^[+-]?(\d+\.\d{1,2}|\d+\.\d{4,}|0\.\d+|\d{4,}\.\d+|\d{1,3}(,\d{3})+\.\d+|\d{1,3}(,\d{3}){2,})$/
+  /^[+-]?(\d+\.\d{1,2}|\d+\.\d{4,}|0\d*\.\d+|\d{4,}\.\d+|\d{1,3}(,\d{3})+\.\d+|\d{1,3}(,\d{3}){2,})$/
 
 /**
  * Tells a file's decimal sign from the cells in which only one reading makes sense.

@@ -1,4 +1,5 @@
 import type { RangeDocument } from '../../core/range/range-document.ts'
+import { LIMITS } from '../../shared/contract/primitives.ts'
 import type { PartList } from '../../shared/contract/range-admin.ts'
 import type { DocumentFault } from '../../shared/explain.ts'
 import { pointerOf } from '../../shared/pointer.ts'
@@ -45,6 +46,8 @@ export function readCsvList(file: {
   if (headerRow === undefined) {
     return { ok: false, faults: [{ pointer: pointerOf([list]), message: 'The file is empty.', line: 1 }] }
   }
+  const tooLarge = sizeFaults(list, headerRow, rows)
+  if (tooLarge.length > 0) return { ok: false, faults: tooLarge }
   const faults: FileFault[] = []
   if (table.unclosedQuoteLine !== undefined) {
     faults.push({
@@ -64,6 +67,26 @@ export function readCsvList(file: {
   }
   if (reading.ok && faults.length === 0) return { ok: true, range: reading.range }
   return { ok: false, faults: faults.sort(byPlace) }
+}
+
+/** Columns that are looked at, ours and such as spreadsheets leave empty. */
+const COLUMN_LIMIT = 200
+
+/** More rows than a list may hold, or columns beyond any list: told by themselves, and nothing else is read. */
+function sizeFaults(list: PartList, headerRow: Row, rows: readonly Row[]): readonly FileFault[] {
+  const pointer = pointerOf([list])
+  const most = LIMITS.partsPerList
+  const faults: FileFault[] = []
+  if (headerRow.cells.length > COLUMN_LIMIT) {
+    const message = `This row has ${headerRow.cells.length} cells; at most ${COLUMN_LIMIT} columns are read.`
+    faults.push({ pointer, message, line: headerRow.line, column: COLUMN_LIMIT + 1 })
+  }
+  const firstOver = rows[most]
+  if (firstOver !== undefined) {
+    const message = `Must hold at most ${most} entries; this file has ${rows.length}.`
+    faults.push({ pointer, message, line: firstOver.line })
+  }
+  return faults
 }
 
 interface Header {

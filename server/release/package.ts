@@ -1,8 +1,9 @@
-import { cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { cpSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { build } from 'esbuild'
 import { clientBuild } from '../../shared/client/build.ts'
 import { widgetBuild } from '../../widget/build.ts'
+import { INTEGRITY_FILE, type IntegrityList, integrityOf } from '../../widget/integrity.ts'
 import { writeDeclarations } from './declarations.ts'
 import { type ElementManifest, elementDeclarations } from './element-types.ts'
 
@@ -20,6 +21,7 @@ export async function buildPackage(root: string, to: string): Promise<void> {
   rmSync(to, { recursive: true, force: true })
   mkdirSync(join(to, 'types/widget'), { recursive: true })
   await build({ ...widgetBuild(root), outdir: join(to, 'widget') })
+  writeJson(join(to, 'widget', INTEGRITY_FILE), integrityList(root, join(to, 'widget')))
   const packages = await buildClient(root, to)
   writeDeclarations({
     root,
@@ -34,6 +36,14 @@ export async function buildPackage(root: string, to: string): Promise<void> {
   // The project's own README speaks to those who run the service.
   cpSync(join(root, 'server/release/README.md'), join(to, 'README.md'))
   for (const text of TEXTS) cpSync(join(root, text), join(to, text))
+}
+
+function integrityList(root: string, folder: string): IntegrityList {
+  const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string }
+  return integrityOf(
+    version,
+    new Map(readdirSync(folder).map((name) => [name, readFileSync(join(folder, name))])),
+  )
 }
 
 /** Bundles the client and returns the packages that it needs beside it. */

@@ -29,6 +29,7 @@ export function circuitAnswer(circuit: CoreCircuit | undefined, writer: Writer):
       awg: conductor.awg,
       label: conductor.label,
       parallelPairs: conductor.parallelPairs,
+      insulationC: conductor.insulationC,
       ampacityA: hundredth(conductor.ampacityA),
       dropV: tenThousandth(conductor.dropV),
       dropFraction: tenThousandth(conductor.dropFraction),

@@ -25,7 +25,7 @@ export function kitAnswer(
 }
 
 function lineAnswer(line: KitLine, writer: Writer): KitLineAnswer {
-  const { role, state, quantity, sku, name, price, url, specification, reason } = line
+  const { role, state, quantity, sku, name, price, url, specification, reason, note } = line
   return {
     role,
     sku,
@@ -34,7 +34,8 @@ function lineAnswer(line: KitLine, writer: Writer): KitLineAnswer {
     specification: writer.kitSpecification(specification),
     reason: reason.code,
     values: roundedValues(reason.values),
-    why: writer.kitReason(reason),
+    why: [writer.kitReason(reason), writer.kitNote(note)].filter((each) => each !== undefined).join(' '),
+    ...(note && { note: { code: note.code, values: { ...note.values } } }),
     price,
     url,
     state,

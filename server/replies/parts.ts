@@ -3,7 +3,6 @@ import type { Verdict } from '../../core/inverters/choose.ts'
 import type { Load } from '../../core/loads/load.ts'
 import type { PreparedRange } from '../../core/range/prepare-range.ts'
 import type { Plan } from '../../core/sizing.ts'
-import { SOURCES } from '../../core/tables/sources.ts'
 import type { WorkingStep } from '../../core/working.ts'
 import type { DemandAnswer, FindingAnswer, SizingAnswer } from '../../shared/contract/answers.ts'
 import type { Writer } from '../../shared/messages/index.ts'
@@ -41,8 +40,9 @@ export function workingAnswer(
     title: writer.step(step.step),
     loadId: step.loadId,
     values: roundedValues(step.values),
+    shown: writer.stepValues(step.values).map((value) => ({ ...value })),
     source: step.source,
-    sourceDocument: step.source === undefined ? undefined : SOURCES[step.source].document,
+    sourceDocument: step.source === undefined ? undefined : writer.source(step.source),
   }
 }
 

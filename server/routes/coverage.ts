@@ -7,12 +7,12 @@ import { type PartList, RANGE_BODY_LIMIT_BYTES } from '../../shared/contract/ran
 import { coverages } from '../coverage/coverages.ts'
 import { routeOf } from '../plugins/contract.ts'
 import { sendProblem } from '../plugins/problems.ts'
+import type { DraftBody } from '../range-files/draft.ts'
 import { coveragePreview, coverageReply } from '../replies/coverage-answer.ts'
 import type { Live } from '../store/live.ts'
 import { etagOf } from '../store/versions.ts'
 import { sendTagged } from './conditional.ts'
-import { otherShop, readDraft, sendPartMissing } from './range-draft.ts'
-import { sendFaults } from './range-writing.ts'
+import { readDraftOr, registerDraftBodies } from './range-draft.ts'
 
 type Stock = 'in-stock' | 'all'
 
@@ -24,7 +24,7 @@ interface CoverageRoute {
 interface PreviewRoute {
   readonly Params: { readonly shopId: string }
   readonly Querystring: { readonly stock?: Stock; readonly part?: PartList }
-  readonly Body: unknown
+  readonly Body: DraftBody | undefined
 }
 
 /**
@@ -51,7 +51,7 @@ export async function registerCoverage(app: FastifyInstance, live: Live): Promis
 
   // A scope of its own, as for writing a range: only here is CSV, or a body this large, read.
   await app.register(async (scope) => {
-    scope.addContentTypeParser('text/csv', { parseAs: 'buffer' }, (_request, body, done) => done(null, body))
+    registerDraftBodies(scope)
     scope.route<PreviewRoute>({
       ...routeOf(operations.previewCoverage),
       bodyLimit: RANGE_BODY_LIMIT_BYTES,
@@ -60,11 +60,10 @@ export async function registerCoverage(app: FastifyInstance, live: Live): Promis
         const held = live.held(shopId)
         if (held === undefined) return sendProblem(reply, 'unknown-shop')
         const { stock = 'in-stock', part } = request.query
-        const reading = readDraft(request.body, { part, base: held.range.document })
-        if (reading === 'part-missing') return sendPartMissing(reply)
-        if (!reading.ok) return sendFaults(reply, reading.faults)
-        if (reading.range.shop.id !== shopId) return sendFaults(reply, [otherShop(shopId)])
-        const draft = prepareRange(reading.range, BUILT_IN_APPLIANCES, held.range.version)
+        const base = JSON.stringify(held.range.document)
+        const read = await readDraftOr(live, reply, { shopId, body: request.body, part, base })
+        if (read === undefined) return reply
+        const draft = prepareRange(JSON.parse(read.text), BUILT_IN_APPLIANCES, held.range.version)
         const before = await known.of(held.range, optionsOf(stock))
         const after = await known.ofDraft(draft, optionsOf(stock))
         reply.header('cache-control', 'no-store')

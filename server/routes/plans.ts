@@ -58,8 +58,9 @@ export function findShop(
 ): Omit<PlanContext, 'plan'> | undefined {
   const range = ranges.current(shopId)
   if (range !== undefined) {
-    const wished = locale ?? range.document.shop.locale
-    return { range: rangeIn(range, wished), writer: writerFor(wished) }
+    const { shop } = range.document
+    const wished = locale ?? shop.locale
+    return { range: rangeIn(range, wished), writer: writerFor(wished, shop.wireSizes) }
   }
   sendProblem(reply, 'unknown-shop', {
     errors: [{ pointer: '', message: 'Check the shop id in the address.' }],

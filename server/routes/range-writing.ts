@@ -1,12 +1,12 @@
 import type { FastifyReply } from 'fastify'
-import type { RangeDocument } from '../../core/range/range-document.ts'
 import type { RangeWriteAnswer } from '../../shared/contract/range-admin.ts'
-import { sendProblem } from '../plugins/problems.ts'
-import { isUnchanged, rangeChanges } from '../range-files/diff.ts'
+import { FAULTS_LISTED, sendProblem } from '../plugins/problems.ts'
+import { isUnchanged } from '../range-files/diff.ts'
+import type { ReadRange } from '../range-files/draft.ts'
 import type { FileFault } from '../range-files/read-csv-list.ts'
 import type { Live } from '../store/live.ts'
 import type { Store, StoredVersion } from '../store/store.ts'
-import { etagOf, type Making, newVersion } from '../store/versions.ts'
+import { etagOf, type Making, versionOf } from '../store/versions.ts'
 import { sendStale } from './conditional.ts'
 
 /** What the routes of the range work with. */
@@ -14,9 +14,6 @@ export interface RangeServices {
   readonly store: Store
   readonly live: Live
 }
-
-/** Faults listed in one answer; more are counted. */
-const FAULTS_LISTED = 500
 
 /**
  * Puts a range in force, or only compares it with the one that is, and answers with the changes.
@@ -31,13 +28,13 @@ export async function putInForce(
   reply: FastifyReply,
   write: {
     readonly inForce: StoredVersion
-    readonly range: RangeDocument
+    readonly range: ReadRange
     readonly making: Making
     readonly dryRun: boolean
   },
 ): Promise<FastifyReply> {
   const { inForce, range, dryRun } = write
-  const changes = rangeChanges(JSON.parse(inForce.text), range)
+  const { changes } = range
   const answer: RangeWriteAnswer = {
     version: inForce.version,
     previousVersion: inForce.version,
@@ -46,7 +43,7 @@ export async function putInForce(
     changes,
   }
   if (dryRun || isUnchanged(changes)) return reply.header('etag', etagOf(inForce)).send(answer)
-  const outcome = await store.writeRange(newVersion(range, write.making), inForce.version)
+  const outcome = await store.writeRange(versionOf(range, write.making), inForce.version)
   if (!outcome.ok) {
     const now = await store.version(inForce.shopId)
     return now === undefined ? sendProblem(reply, 'unknown-shop') : sendStale(reply, now, inForce)
@@ -61,15 +58,17 @@ export async function putInForce(
  * Answers with every fault of a range file.
  *
  * @param reply - The reply to send on
- * @param faults - At least one
+ * @param told.faults - At least one
+ * @param told.count - How many there are, listed or not
  * @returns The reply, sent
  */
-export function sendFaults(reply: FastifyReply, faults: readonly FileFault[]): FastifyReply {
-  const listed = faults.slice(0, FAULTS_LISTED)
-  const count = faults.length === 1 ? '1 fault' : `${faults.length} faults`
-  const rest = faults.length > listed.length ? `; the first ${listed.length} are listed` : ''
+export function sendFaults(
+  reply: FastifyReply,
+  { faults, count }: { readonly faults: readonly FileFault[]; readonly count: number },
+): FastifyReply {
+  const rest = count > FAULTS_LISTED ? `; the first ${FAULTS_LISTED} are listed` : ''
   return sendProblem(reply, 'contract-broken', {
-    detail: `${count}${rest}. The range in force is unchanged.`,
-    errors: [...listed],
+    detail: `${count === 1 ? '1 fault' : `${count} faults`}${rest}. The range in force is unchanged.`,
+    errors: faults,
   })
 }

@@ -3,11 +3,12 @@ import { operations } from '../../shared/contract/operations.ts'
 import { type PartList, RANGE_BODY_LIMIT_BYTES } from '../../shared/contract/range-admin.ts'
 import { routeOf } from '../plugins/contract.ts'
 import { sendProblem } from '../plugins/problems.ts'
+import type { DraftBody } from '../range-files/draft.ts'
 import { writeCsvList } from '../range-files/write-csv-list.ts'
 import { etagOf } from '../store/versions.ts'
 import { mayReplace, sendTagged } from './conditional.ts'
-import { otherShop, readDraft, sendPartMissing } from './range-draft.ts'
-import { putInForce, type RangeServices, sendFaults } from './range-writing.ts'
+import { readDraftOr, registerDraftBodies } from './range-draft.ts'
+import { putInForce, type RangeServices } from './range-writing.ts'
 
 interface RangeRoute {
   readonly Params: { readonly shopId: string }
@@ -36,8 +37,8 @@ export async function registerRange(app: FastifyInstance, services: RangeService
   })
   // A scope of its own: only here is a body other than JSON, or one this large, read at all.
   await app.register(async (scope) => {
-    scope.addContentTypeParser('text/csv', { parseAs: 'buffer' }, (_request, body, done) => done(null, body))
-    scope.route<RangeRoute & { Body: unknown }>({
+    registerDraftBodies(scope)
+    scope.route<RangeRoute & { Body: DraftBody | undefined }>({
       ...routeOf(operations.writeRange),
       bodyLimit: RANGE_BODY_LIMIT_BYTES,
       handler: async (request, reply) => {
@@ -48,14 +49,11 @@ export async function registerRange(app: FastifyInstance, services: RangeService
         if (inForce === undefined) return sendProblem(reply, 'unknown-shop')
         const { store } = services
         if (!(await mayReplace(request, reply, { store, inForce, required: !dryRun }))) return reply
-        const reading = readDraft(request.body, { part, base: JSON.parse(inForce.text) })
-        if (reading === 'part-missing') return sendPartMissing(reply)
-        if (!reading.ok) return sendFaults(reply, reading.faults)
-        if (reading.range.shop.id !== shopId) {
-          return sendFaults(reply, [otherShop(shopId)])
-        }
+        const draft = { shopId, body: request.body, part, base: inForce.text }
+        const range = await readDraftOr(services.live, reply, draft)
+        if (range === undefined) return reply
         const making = { author: request.secretKey?.name ?? 'unknown', origin: 'written' } as const
-        return putInForce(services, reply, { inForce, range: reading.range, making, dryRun })
+        return putInForce(services, reply, { inForce, range, making, dryRun })
       },
     })
   })

@@ -16,14 +16,14 @@ export function registerReadiness(app: FastifyInstance, live: Live): void {
   app.route({
     ...routeOf(operations.readReadiness),
     handler: (_request, reply) => {
-      const { available, checkedAt, faulty } = live.state()
+      const { available, ageMs, faulty } = live.state()
       const shops = live.ranges.shopIds().length
       reply.header('cache-control', 'no-store')
       if (shops === 0) return sendProblem(reply.header('retry-after', '2'), 'not-ready')
       const readiness: Readiness = {
         status: available && faulty.size === 0 ? 'ready' : 'degraded',
         store: available ? 'available' : 'unavailable',
-        storeAgeS: Math.max(0, Math.round((Date.now() - checkedAt) / 1000)),
+        storeAgeS: Math.round(ageMs / 1000),
         shops,
         faultyShops: [...faulty.keys()],
       }

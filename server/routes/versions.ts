@@ -1,12 +1,12 @@
 import type { FastifyInstance } from 'fastify'
 import { operations } from '../../shared/contract/operations.ts'
 import type { RangeVersions } from '../../shared/contract/range-admin.ts'
-import { readRange } from '../../shared/range-reading.ts'
 import { routeOf } from '../plugins/contract.ts'
 import { sendProblem } from '../plugins/problems.ts'
 import { etagOf } from '../store/versions.ts'
 import { mayReplace, sendTagged } from './conditional.ts'
-import { putInForce, type RangeServices, sendFaults } from './range-writing.ts'
+import { readDraftOr } from './range-draft.ts'
+import { putInForce, type RangeServices } from './range-writing.ts'
 
 interface VersionRoute {
   readonly Params: { readonly shopId: string; readonly version: string }
@@ -22,7 +22,7 @@ const DEFAULT_LIMIT = 50
  * @param services - The store and the memory
  */
 export function registerVersions(app: FastifyInstance, services: RangeServices): void {
-  const { store } = services
+  const { store, live } = services
 
   app.route<{ Params: { shopId: string }; Querystring: { limit?: string; before?: string } }>({
     ...routeOf(operations.listRangeVersions),
@@ -30,7 +30,7 @@ export function registerVersions(app: FastifyInstance, services: RangeServices):
       const { shopId } = request.params
       const limit = Number(request.query.limit ?? DEFAULT_LIMIT)
       const before = request.query.before === undefined ? undefined : Number(request.query.before)
-      const inForce = (await store.heads()).find((head) => head.shopId === shopId)
+      const inForce = await store.head(shopId)
       if (inForce === undefined) return sendProblem(reply, 'unknown-shop')
       const found = await store.versions(shopId, { limit: limit + 1, before })
       const page = found.slice(0, limit)
@@ -71,11 +71,12 @@ export function registerVersions(app: FastifyInstance, services: RangeServices):
       if (old === undefined) return sendProblem(reply, 'unknown-version')
       if (!(await mayReplace(request, reply, { store, inForce, required: true }))) return reply
       // An old version may break a contract that has grown stricter since.
-      const reading = readRange(JSON.parse(old.text))
-      if (!reading.ok) return sendFaults(reply, reading.faults)
+      const body = { kind: 'json', bytes: Buffer.from(old.text), contentType: 'application/json' } as const
+      const range = await readDraftOr(live, reply, { shopId, body, part: undefined, base: inForce.text })
+      if (range === undefined) return reply
       return putInForce(services, reply, {
         inForce,
-        range: reading.range,
+        range,
         making: {
           author: request.secretKey?.name ?? 'unknown',
           origin: 'restored',

@@ -7,7 +7,7 @@ import { isPublicAddress, publicLookup, type Resolve } from './public-address.ts
 /** What came from a configured address. */
 export type Fetched =
   | { readonly kind: 'unchanged' }
-  | { readonly kind: 'document'; readonly document: unknown; readonly etag: string | undefined }
+  | { readonly kind: 'document'; readonly bytes: Uint8Array; readonly etag: string | undefined }
 
 /** Thrown where nothing usable came; the message is for the operator's log. */
 export class FetchRangeError extends Error {
@@ -28,6 +28,10 @@ export interface FetcherOptions {
   readonly resolve?: Resolve
   /** Pause before the second try; the third waits twice as long. [ms] */
   readonly retryMs?: number
+  /** Until an answer begins, and between two parts of it. [ms] */
+  readonly answerMs?: number
+  /** For one try, whatever trickles in. [ms] */
+  readonly wholeMs?: number
 }
 
 /** Fetches ranges from addresses that the operator has configured. */
@@ -40,7 +44,6 @@ export interface RangeFetcher {
 const TRIES = 3
 const CONNECT_MS = 3000
 const ANSWER_MS = 10_000
-/** For one try, whatever trickles in. */
 const WHOLE_MS = 30_000
 
 /**
@@ -50,11 +53,12 @@ const WHOLE_MS = 30_000
  * @param options - Whether the operator's own network is allowed
  * @returns The fetcher
  */
-export function rangeFetcher({ allowPrivate, resolve, retryMs = 1000 }: FetcherOptions): RangeFetcher {
+export function rangeFetcher(options: FetcherOptions): RangeFetcher {
+  const { allowPrivate, resolve, retryMs = 1000, answerMs = ANSWER_MS, wholeMs = WHOLE_MS } = options
   const agent = new Agent({
     connect: { timeout: CONNECT_MS, ...(allowPrivate ? {} : { lookup: publicLookup(resolve) }) },
-    headersTimeout: ANSWER_MS,
-    bodyTimeout: ANSWER_MS,
+    headersTimeout: answerMs,
+    bodyTimeout: answerMs,
     maxResponseSize: RANGE_BODY_LIMIT_BYTES,
   })
   return {
@@ -62,7 +66,7 @@ export function rangeFetcher({ allowPrivate, resolve, retryMs = 1000 }: FetcherO
       const address = allowedUrl(url, allowPrivate)
       for (let tried = 1; ; tried += 1) {
         try {
-          return await fetchOnce(agent, address, known)
+          return await fetchOnce({ agent, url: address, known, wholeMs })
         } catch (error) {
           const passing = error instanceof FetchRangeError && error.passing
           if (!passing || tried === TRIES) throw error
@@ -87,20 +91,26 @@ function allowedUrl(text: string, allowPrivate: boolean): URL {
   return url
 }
 
-async function fetchOnce(agent: Dispatcher, url: URL, known: string | undefined): Promise<Fetched> {
+async function fetchOnce(asked: {
+  readonly agent: Dispatcher
+  readonly url: URL
+  readonly known: string | undefined
+  readonly wholeMs: number
+}): Promise<Fetched> {
+  const { agent, url, known, wholeMs } = asked
   let status: number
   let etag: string | undefined
-  let text: string
+  let bytes: Uint8Array
   try {
     const answer = await request(url, {
       dispatcher: agent,
-      signal: AbortSignal.timeout(WHOLE_MS),
+      signal: AbortSignal.timeout(wholeMs),
       headers: { accept: 'application/json', ...(known === undefined ? {} : { 'if-none-match': known }) },
     })
     status = answer.statusCode
     const tag = answer.headers.etag
     etag = typeof tag === 'string' ? tag : undefined
-    text = await answer.body.text()
+    bytes = await answer.body.bytes()
   } catch (error) {
     throw new FetchRangeError(`No answer: ${reasonOf(error)}.`, !isFinal(error), error)
   }
@@ -108,11 +118,7 @@ async function fetchOnce(agent: Dispatcher, url: URL, known: string | undefined)
   if (status !== 200) {
     throw new FetchRangeError(`It answered with status ${status}.`, status === 429 || status >= 500)
   }
-  try {
-    return { kind: 'document', document: JSON.parse(text), etag }
-  } catch (error) {
-    throw new FetchRangeError('Its answer is not readable JSON.', false, error)
-  }
+  return { kind: 'document', bytes, etag }
 }
 
 function isFinal(error: unknown): boolean {

@@ -1,8 +1,8 @@
-import { type PreparedRange, prepareRange } from '../../core/range/prepare-range.ts'
-import { BUILT_IN_APPLIANCES } from '../../core/tables/appliances/index.ts'
-import { readRange } from '../../shared/range-reading.ts'
+import { setTimeout as pause } from 'node:timers/promises'
+import { type RangeReader, rangeReader } from '../range-files/range-reader.ts'
 import { type KeyRing, keyRing } from './key-ring.ts'
 import type { Ranges } from './ranges.ts'
+import { type HeldRange, rangeShelf } from './shelf.ts'
 import type { Revisions, Store, StoredVersion, VersionEntry } from './store.ts'
 
 /** How often an instance asks whether anything has changed. [ms] */
@@ -10,18 +10,19 @@ const POLL_MS = 1000
 /** How often the last use of keys is written down. [ms] */
 const NOTE_USES_MS = 30_000
 
-/** A range in memory with the version that it was made from. */
-export interface HeldRange {
-  readonly entry: VersionEntry
-  readonly range: PreparedRange
-}
+/** Documents that are asked of the store at once. */
+const DOCUMENTS_AT_ONCE = 100
+/** Between two ranges that are checked while the service runs, so that shoppers have their turn. [ms] */
+const CHECK_PAUSE_MS = 5
+/** Up to so many shops, every range is held to the contract before the service starts; more are while it runs. */
+const CHECKED_AT_START = 20
 
 /** How the memory stands to the store. */
 export interface LiveState {
   /** Whether the store answered when it was last asked. */
   readonly available: boolean
-  /** When it last answered. [ms since 1970] */
-  readonly checkedAt: number
+  /** Time since it last answered, whatever the clock on the wall has done. [ms] */
+  readonly ageMs: number
   /** Shops whose version in force can't be used, by shop id: the last good one is served, or none. */
   readonly faulty: ReadonlyMap<string, string>
 }
@@ -33,9 +34,11 @@ export interface Live {
   /** The range of a shop with its version, or undefined where there is no such shop. */
   held(shopId: string): HeldRange | undefined
   state(): LiveState
+  /** Reads ranges that are to be written. */
+  readonly reader: RangeReader
   /** Looks for changes now; never rejects, see {@link Live.state}. */
   refresh(): Promise<void>
-  /** Takes a version that has just been written, without asking the store for it. */
+  /** Takes a version that has been checked and just been written, without asking the store for it. */
   take(stored: StoredVersion): void
   close(): Promise<void>
 }
@@ -45,6 +48,7 @@ export interface LiveOptions {
   readonly store: Store
   /** Hears what goes wrong, and when it is well again. */
   readonly log?: (level: 'info' | 'error', message: string) => void
+  readonly reader?: RangeReader
 }
 
 /**
@@ -55,53 +59,82 @@ export interface LiveOptions {
  * @returns The memory, filled
  * @throws StoreUnavailableError where the store can't be read now
  */
-export async function openLive({ store, log = () => {} }: LiveOptions): Promise<Live> {
-  const held = new Map<string, HeldRange>()
+export async function openLive(options: LiveOptions): Promise<Live> {
+  const { store, log = () => {}, reader = rangeReader() } = options
   const faulty = new Map<string, string>()
+  /** Versions that can't be used, so that each is looked at and told of once. */
+  const refused = new Map<string, VersionEntry>()
+  const shelf = rangeShelf({ onFault: refuse })
   const keys = keyRing()
-  let seen: Revisions = { ranges: -1, keys: -1 }
+  let seen: Revisions | undefined
   let available = true
-  let checkedAt = Date.now()
+  let answeredAt = performance.now()
   let running: Promise<void> | undefined
   let wanted = false
   let closed = false
 
-  function take(stored: StoredVersion, restored = false): void {
-    const { text, ...entry } = stored
-    const before = held.get(entry.shopId)
-    // An older version is one that was read before a newer one was written.
-    if (!restored && before !== undefined && before.entry.version > entry.version) return
-    if (before?.entry.digest === entry.digest && before.entry.version === entry.version) return
-    const reading = readRange(parsed(text))
-    if (reading.ok) {
-      held.set(entry.shopId, {
-        entry,
-        range: prepareRange(reading.range, BUILT_IN_APPLIANCES, entry.version),
-      })
-      faulty.delete(entry.shopId)
-      return
-    }
-    const fault = reading.faults[0]
-    const reason = `version ${entry.version}${fault?.pointer ?? ''}: ${fault?.message ?? 'unreadable'}`
+  function refuse(entry: VersionEntry, fault: string): void {
+    const reason = `version ${entry.version}${fault}`
     faulty.set(entry.shopId, reason)
+    refused.set(entry.shopId, entry)
     log('error', `The range of shop "${entry.shopId}" can't be used, the last good one stays: ${reason}`)
+  }
+
+  function take(stored: StoredVersion, restored = false): void {
+    if (!isNews(stored, restored)) return
+    faulty.delete(stored.shopId)
+    refused.delete(stored.shopId)
+    shelf.put(stored, 'checked')
+  }
+
+  /** An older version is one that was read before a newer one was written. */
+  function isNews(entry: VersionEntry, restored: boolean): boolean {
+    const before = shelf.entry(entry.shopId)
+    return before === undefined || (!isSame(before, entry) && (restored || before.version < entry.version))
+  }
+
+  async function checkAndTake(stored: StoredVersion, restored: boolean): Promise<void> {
+    if (!isNews(stored, restored)) return
+    const reading = await reader
+      .checkStored(stored.text)
+      .catch((error: Error) => ({ ok: false, reason: `: ${error.message}` }) as const)
+    if (reading.ok) take({ ...stored, text: reading.text }, restored)
+    else if (isNews(stored, restored)) refuse(stored, reading.reason)
   }
 
   async function load(): Promise<void> {
     const now = await store.revisions()
     // Counters only rise, unless somebody has put a backup in the store's place.
-    const restored = now.ranges < seen.ranges
-    if (now.ranges !== seen.ranges) {
+    const restored = seen !== undefined && now.ranges < seen.ranges
+    if (seen === undefined) {
+      const shopIds = (await store.heads()).map(({ shopId }) => shopId)
+      for (let at = 0; at < shopIds.length; at += DOCUMENTS_AT_ONCE) {
+        const documents = await store.documents(shopIds.slice(at, at + DOCUMENTS_AT_ONCE))
+        for (const stored of documents) shelf.put(stored, 'unchecked')
+      }
+    } else if (now.ranges !== seen.ranges) {
       for (const head of await store.heads()) {
-        const known = held.get(head.shopId)?.entry
-        if (known?.version === head.version && known.digest === head.digest) continue
+        if (isSame(shelf.entry(head.shopId), head) || isSame(refused.get(head.shopId), head)) continue
         const stored = await store.version(head.shopId)
-        if (stored !== undefined) take(stored, restored)
+        if (stored !== undefined) await checkAndTake(stored, restored)
       }
     }
-    if (now.keys !== seen.keys) keys.replace(await store.keys())
+    if (now.keys !== seen?.keys) keys.replace(await store.keys())
     seen = now
-    checkedAt = Date.now()
+    answeredAt = performance.now()
+  }
+
+  /** Holds to the contract what was read at the start. Each is checked when it is first asked for, too. */
+  async function checkAll(pauseMs: number | undefined): Promise<void> {
+    for (;;) {
+      const stored = closed ? undefined : shelf.nextUnchecked()
+      if (stored === undefined) return
+      const reading = await reader
+        .checkStored(stored.text)
+        .catch((error: Error) => ({ ok: false, reason: `: ${error.message}` }) as const)
+      shelf.settle(stored, reading)
+      if (pauseMs !== undefined) await pause(pauseMs, undefined, { ref: false })
+    }
   }
 
   async function loadSafely(): Promise<void> {
@@ -139,6 +172,8 @@ export async function openLive({ store, log = () => {} }: LiveOptions): Promise<
   }
 
   await load()
+  if (shelf.size() <= CHECKED_AT_START) await checkAll(undefined)
+  const checking = checkAll(CHECK_PAUSE_MS)
   store.onChange(() => {
     if (!closed) void refresh()
   })
@@ -149,25 +184,23 @@ export async function openLive({ store, log = () => {} }: LiveOptions): Promise<
   for (const timer of timers) timer.unref()
 
   return {
-    ranges: { current: (shopId) => held.get(shopId)?.range, shopIds: () => [...held.keys()] },
+    ranges: { current: (shopId) => shelf.get(shopId)?.range, shopIds: shelf.ids },
     keys,
-    held: (shopId) => held.get(shopId),
-    state: () => ({ available, checkedAt, faulty }),
+    held: shelf.get,
+    state: () => ({ available, ageMs: performance.now() - answeredAt, faulty }),
+    reader,
     refresh,
     take: (stored) => take(stored),
     close: async () => {
       closed = true
       for (const timer of timers) clearInterval(timer)
-      await running
+      await reader.close()
+      await Promise.all([running, checking])
       if (available) await noteUses()
     },
   }
 }
 
-function parsed(text: string): unknown {
-  try {
-    return JSON.parse(text)
-  } catch {
-    return undefined
-  }
+function isSame(one: VersionEntry | undefined, other: VersionEntry): boolean {
+  return one?.version === other.version && one.digest === other.digest
 }

@@ -14,7 +14,7 @@ import { type Store, StoreUnavailableError } from './store.ts'
  * @throws StoreUnavailableError where it isn't there in time
  */
 export async function openStore(url: string, waitS: number): Promise<Store> {
-  const deadline = Date.now() + waitS * 1000
+  const deadline = performance.now() + waitS * 1000
   for (;;) {
     let store: Store | undefined
     try {
@@ -25,7 +25,7 @@ export async function openStore(url: string, waitS: number): Promise<Store> {
       await store?.close().catch(() => {})
       const later = error instanceof StoreUnavailableError || isSqliteUnavailable(error)
       if (!later) throw error
-      if (Date.now() >= deadline) {
+      if (performance.now() >= deadline) {
         throw error instanceof StoreUnavailableError ? error : new StoreUnavailableError(error)
       }
       await pause(500)

@@ -1,9 +1,10 @@
-import { readRange } from '../../shared/range-reading.ts'
-import { isUnchanged, rangeChanges } from '../range-files/diff.ts'
+import { isUnchanged } from '../range-files/diff.ts'
+import type { ReadRange } from '../range-files/draft.ts'
+import { type RangeReader, RangeReaderError } from '../range-files/range-reader.ts'
 import { FetchRangeError, type RangeFetcher } from './fetch-range.ts'
 import type { Live } from './live.ts'
-import { type Store, StoreUnavailableError } from './store.ts'
-import { newVersion } from './versions.ts'
+import { type Store, type StoredVersion, StoreUnavailableError } from './store.ts'
+import { versionOf } from './versions.ts'
 
 /** Where a shop's range is fetched from. */
 export interface RangeSource {
@@ -18,9 +19,15 @@ export interface PullOptions {
   readonly everyS: number
   readonly fetcher: RangeFetcher
   readonly store: Store
-  readonly live: Pick<Live, 'take'>
+  readonly live: Pick<Live, 'take' | 'reader'>
   readonly log: (level: 'info' | 'error', message: string) => void
 }
+
+/** What may go wrong at any look; the next one may find it well. */
+const KNOWN_ERRORS = [FetchRangeError, StoreUnavailableError, RangeReaderError]
+
+/** Sources asked at once: one that hangs for its whole time keeps few others waiting. */
+const PULLED_AT_ONCE = 8
 
 /** A running pull. */
 export interface Pulling {
@@ -48,7 +55,7 @@ export function startPulling(options: PullOptions): Pulling {
       if (outcome !== undefined) log('info', `Range of "${source.shopId}" pulled: ${outcome}.`)
       complaints.delete(source.shopId)
     } catch (error) {
-      if (!(error instanceof FetchRangeError || error instanceof StoreUnavailableError)) throw error
+      if (!KNOWN_ERRORS.some((known) => error instanceof known) || !(error instanceof Error)) throw error
       // Said once, not at every look.
       if (complaints.get(source.shopId) === error.message) return
       complaints.set(source.shopId, error.message)
@@ -57,11 +64,17 @@ export function startPulling(options: PullOptions): Pulling {
   }
 
   function pullAll(): Promise<void> {
-    running ??= (async () => {
-      for (const source of sources) await pullOne(source)
-    })().finally(() => {
-      running = undefined
-    })
+    const waiting = [...sources]
+    const pullNext = async (): Promise<void> => {
+      for (let source = waiting.shift(); source !== undefined; source = waiting.shift()) {
+        await pullOne(source)
+      }
+    }
+    running ??= Promise.all(Array.from({ length: PULLED_AT_ONCE }, pullNext))
+      .then(() => {})
+      .finally(() => {
+        running = undefined
+      })
     return running
   }
 
@@ -84,36 +97,51 @@ async function pullSource(
 ): Promise<string | undefined> {
   const fetched = await fetcher.fetch(url, known.get(shopId))
   if (fetched.kind === 'unchanged') return undefined
-  const reading = readRange(fetched.document)
-  if (!reading.ok) {
-    const [first] = reading.faults
-    throw new FetchRangeError(
-      `${reading.faults.length} faults, first ${first?.pointer}: ${first?.message}`,
-      false,
-    )
+  const inForce = await store.version(shopId)
+  const range = await readFetched(live.reader, fetched.bytes, inForce)
+  if (range.shopId !== shopId) {
+    throw new FetchRangeError(`It is the range of another shop, "${range.shopId}".`, false)
   }
-  if (reading.range.shop.id !== shopId) {
-    throw new FetchRangeError(`It is the range of another shop, "${reading.range.shop.id}".`, false)
-  }
-  const version = newVersion(reading.range, { author: 'pull', origin: 'pulled' })
-  const outcome = await bringIntoForce(store, live, version)
+  const outcome = await bringIntoForce({ store, live }, range, inForce)
   if (fetched.etag === undefined) known.delete(shopId)
   else known.set(shopId, fetched.etag)
   return outcome
 }
 
+async function readFetched(
+  reader: RangeReader,
+  bytes: Uint8Array,
+  inForce: StoredVersion | undefined,
+): Promise<ReadRange> {
+  const body = { kind: 'json', bytes, contentType: 'application/json' } as const
+  const reading = await reader.readDraft({ body, base: inForce?.text })
+  switch (reading.kind) {
+    case 'range':
+      return reading
+    case 'faults': {
+      const [first] = reading.faults
+      const message = `${reading.count} faults, first ${first?.pointer}: ${first?.message}`
+      throw new FetchRangeError(message, false)
+    }
+    case 'refused':
+      throw new FetchRangeError(`Its answer can't be read: ${reading.message}`, false)
+    case 'part-missing':
+      throw new Error('a pulled range is never CSV')
+  }
+}
+
 async function bringIntoForce(
-  store: Store,
-  live: Pick<Live, 'take'>,
-  version: ReturnType<typeof newVersion>,
+  { store, live }: Pick<PullOptions, 'store' | 'live'>,
+  range: ReadRange,
+  inForce: StoredVersion | undefined,
 ): Promise<string | undefined> {
-  const inForce = await store.version(version.shopId)
+  const version = versionOf(range, { author: 'pull', origin: 'pulled' })
   if (inForce === undefined) {
     const created = await store.createShop(version)
     if (created) live.take({ ...version, version: 1 })
     return created ? 'new shop' : undefined
   }
-  if (isUnchanged(rangeChanges(JSON.parse(inForce.text), JSON.parse(version.text)))) return undefined
+  if (isUnchanged(range.changes)) return undefined
   const written = await store.writeRange(version, inForce.version)
   if (!written.ok)
     throw new FetchRangeError('Somebody else has just written it; the next look will tell.', true)

@@ -33,6 +33,15 @@ export function sqlStore(backend: Backend): Store {
     }
   }
 
+  const inForce = () =>
+    db
+      .selectFrom('shops')
+      .innerJoin('range_versions', (join) =>
+        join
+          .onRef('range_versions.shop_id', '=', 'shops.id')
+          .onRef('range_versions.version', '=', 'shops.version'),
+      )
+
   const changing = <T>(
     counter: 'ranges' | 'keys',
     work: (trx: Transaction<Tables>) => Promise<T | undefined>,
@@ -62,18 +71,20 @@ export function sqlStore(backend: Backend): Store {
         return { ranges: of('ranges'), keys: of('keys') }
       }),
     heads: () =>
+      guarded(async () => (await inForce().select(ENTRY_COLUMNS).orderBy('shop_id').execute()).map(entryOf)),
+    head: (shopId) =>
       guarded(async () => {
-        const rows = await db
-          .selectFrom('shops')
-          .innerJoin('range_versions', (join) =>
-            join
-              .onRef('range_versions.shop_id', '=', 'shops.id')
-              .onRef('range_versions.version', '=', 'shops.version'),
-          )
-          .select(ENTRY_COLUMNS)
-          .orderBy('shop_id')
+        const row = await inForce().select(ENTRY_COLUMNS).where('shops.id', '=', shopId).executeTakeFirst()
+        return row === undefined ? undefined : entryOf(row)
+      }),
+    documents: (shopIds) =>
+      guarded(async () => {
+        if (shopIds.length === 0) return []
+        const rows = await inForce()
+          .select([...ENTRY_COLUMNS, 'range_versions.document'])
+          .where('shops.id', 'in', [...shopIds])
           .execute()
-        return rows.map(entryOf)
+        return rows.map((row) => ({ ...entryOf(row), text: row.document }))
       }),
     version: (shopId, version) =>
       guarded(async () => {

@@ -66,6 +66,10 @@ export interface Store extends DemandStore {
   revisions(): Promise<Revisions>
   /** The version in force of every shop, without documents. */
   heads(): Promise<readonly VersionEntry[]>
+  /** The version in force of one shop, without its document. */
+  head(shopId: string): Promise<VersionEntry | undefined>
+  /** The versions in force of these shops, with their documents, in any order. */
+  documents(shopIds: readonly string[]): Promise<readonly StoredVersion[]>
   /** One version of a shop's range, or the one in force where no number is given. */
   version(shopId: string, version?: number): Promise<StoredVersion | undefined>
   /** Versions of a shop's range, newest first, below `before` where it is given. */

@@ -18,10 +18,22 @@ export interface Making {
  */
 export function newVersion(document: RangeDocument, making: Making): NewVersion {
   const text = JSON.stringify(document)
+  const digest = createHash('sha256').update(text).digest('base64url')
+  return versionOf({ shopId: document.shop.id, text, digest }, making)
+}
+
+/**
+ * A range that has been read as a version to be stored.
+ *
+ * @param range - The text of a range that keeps the contract, its digest, and its shop
+ * @param making - Who makes it and how
+ * @returns The version, dated now
+ */
+export function versionOf(range: Pick<NewVersion, 'shopId' | 'text' | 'digest'>, making: Making): NewVersion {
   return {
-    shopId: document.shop.id,
-    text,
-    digest: createHash('sha256').update(text).digest('base64url'),
+    shopId: range.shopId,
+    text: range.text,
+    digest: range.digest,
     author: making.author,
     createdAt: new Date().toISOString(),
     origin: making.origin,

@@ -99,12 +99,44 @@ describe('any other origin', () => {
     }
   })
 
-  it('is refused for a shop that is not served, and whatever the path hides', async () => {
-    for (const url of ['/v1/shops/nobody/sizing', '/v1/shops//sizing', '/v1/shops/king%63up/sizing']) {
+  it('is refused whatever the path hides', async () => {
+    for (const url of ['/v1/shops//sizing', '/v1/shops/king%63up/sizing']) {
       const reply = await preflight(LISTED, url)
       expect(reply.statusCode).toBe(403)
       expect(reply.headers['access-control-allow-origin']).toBeUndefined()
     }
+  })
+})
+
+describe('a shop that is not served', () => {
+  const anywhere = 'https://anywhere.example'
+  const urls = ['nobody', 'king%20cup', 'KINGCUP', 'k%C3%B6nig'].map((id) => `/v1/shops/${id}/sizing`)
+
+  it.each(urls)('lets any page read the 404, and nothing else: %s', async (url) => {
+    const reply = await ask(anywhere, url)
+    expect(reply.statusCode).toBe(404)
+    expect(reply.json().code).toBe('unknown-shop')
+    expect(reply.headers['access-control-allow-origin']).toBe('*')
+    expect(reply.headers['access-control-allow-credentials']).toBeUndefined()
+    expect(reply.headers.vary).toContain('Origin')
+    const before = await preflight(anywhere, url)
+    expect(before.statusCode).toBe(204)
+    expect(before.headers['access-control-allow-origin']).toBe('*')
+    expect(before.headers['access-control-allow-methods']).toBe('GET, POST')
+    expect(before.headers['access-control-allow-headers']).not.toMatch(/authorization/i)
+  })
+
+  it('answers the 404 before it reads a body, whatever the address goes on with', async () => {
+    for (const path of ['setup', 'range', 'nowhere', 'range/versions/1/restore']) {
+      const reply = await app.inject({ url: `/v1/shops/nobody/${path}`, headers: { origin: anywhere } })
+      expect([path, reply.statusCode, reply.json().code]).toEqual([path, 404, 'unknown-shop'])
+    }
+  })
+
+  it('gives no leave to a call that carries a key', async () => {
+    const headers = { origin: anywhere, authorization: 'Bearer x' }
+    const reply = await app.inject({ url: '/v1/shops/nobody/setup', headers })
+    expect(reply.headers['access-control-allow-origin']).toBeUndefined()
   })
 })
 

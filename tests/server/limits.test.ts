@@ -256,13 +256,13 @@ describe('a route that asks the store', () => {
   it('answers 503 when the store takes too long, and the process goes on', async () => {
     const { app, issue, store } = await staff({ handlerTimeoutMs: 50 })
     const key = await issue('kingcup', ['read'])
-    const { heads } = store
-    store.heads = () => new Promise(() => {})
+    const { head } = store
+    store.head = () => new Promise(() => {})
     const reply = await app.inject({
       url: '/v1/shops/kingcup/range/versions',
       headers: { authorization: `Bearer ${key}` },
     })
-    store.heads = heads
+    store.head = head
     expect([reply.statusCode, reply.json().code]).toEqual([503, 'timed-out'])
     expect(reply.headers['retry-after']).toMatch(/^\d+$/)
     expect((await app.inject('/healthz')).statusCode).toBe(200)
@@ -276,14 +276,14 @@ describe('a route that asks the store', () => {
         url: '/v1/shops/kingcup/range/versions',
         headers: { authorization: `Bearer ${key}` },
       })
-    const { heads } = store
+    const { head } = store
     let go: () => void = () => {}
     const gate = new Promise<void>((resolve) => {
       go = resolve
     })
-    store.heads = async () => {
+    store.head = async (shopId) => {
       await gate
-      return heads.call(store)
+      return head.call(store, shopId)
     }
     const held = [read(), read()]
     await new Promise((resolve) => setTimeout(resolve, 30))
@@ -294,7 +294,7 @@ describe('a route that asks the store', () => {
     expect((await app.inject('/readyz')).statusCode).toBe(200)
     go()
     for (const reply of held) expect((await reply).statusCode).toBe(200)
-    store.heads = heads
+    store.head = head
     expect((await read()).statusCode, 'room again').toBe(200)
   })
 })

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import type { WorkingValues } from '../../core/working.ts'
 import type { Catalogue } from '../../shared/messages/catalogue.ts'
 import { de } from '../../shared/messages/de.ts'
 import { en } from '../../shared/messages/en.ts'
@@ -10,14 +11,16 @@ import { sentencesOf } from '../support/message-samples.ts'
 
 const english = sentencesOf(en, 'en')
 
-/** Sentences that may read as in English: a change without price, run time or care adds no word to its clause. */
-const SAME_AS_ENGLISH: readonly string[] = ['what-if gain 3']
+/** Reads as in English everywhere: a change without price, run time or care adds no word to its clause. */
+const SAME_AS_ENGLISH = 'what-if gain 3'
 
 interface Language {
   readonly tag: string
   readonly catalogue: Catalogue
   /** How the language writes what English writes so (number and currency patterns of Unicode CLDR, from memory). */
   readonly numbers: Readonly<Record<string, string>>
+  /** Words that are spelt as in English. */
+  readonly alike: readonly string[]
   /** Words by which a shopper would be addressed too familiarly. */
   readonly familiar: RegExp
 }
@@ -30,6 +33,10 @@ const LANGUAGES: readonly Language[] = [
       '12,346': '12.346',
       '12,300': '12.300',
       '12.5': '12,5',
+      '12.8': '12,8',
+      '7.5': '7,5',
+      '3.7': '3,7',
+      '2.6': '2,6',
       '0.65': '0,65',
       '0.1': '0,1',
       '12.5%': '12,5\u00a0%',
@@ -37,6 +44,7 @@ const LANGUAGES: readonly Language[] = [
       '€1,234.50': '1.234,50\u00a0€',
       '€99.00': '99,00\u00a0€',
     },
+    alike: ['working name exponent'],
     familiar: /(?<!\p{L})(du|dich|dir|dein\p{L}*|euch|euer\p{L}*)(?!\p{L})/iu,
   },
   {
@@ -46,6 +54,10 @@ const LANGUAGES: readonly Language[] = [
       '12,346': '12\u00a0346',
       '12,300': '12\u00a0300',
       '12.5': '12,5',
+      '12.8': '12,8',
+      '7.5': '7,5',
+      '3.7': '3,7',
+      '2.6': '2,6',
       '0.65': '0,65',
       '0.1': '0,1',
       '12.5%': '12,5\u00a0%',
@@ -53,6 +65,7 @@ const LANGUAGES: readonly Language[] = [
       '€1,234.50': '1\u00a0234,50\u00a0€',
       '€99.00': '99,00\u00a0€',
     },
+    alike: [],
     familiar: /(?<!\p{L})(tu|te|toi|ton|ta|tes)(?!\p{L})/iu,
   },
   {
@@ -62,6 +75,10 @@ const LANGUAGES: readonly Language[] = [
       '12,346': '12.346',
       '12,300': '12.300',
       '12.5': '12,5',
+      '12.8': '12,8',
+      '7.5': '7,5',
+      '3.7': '3,7',
+      '2.6': '2,6',
       '0.65': '0,65',
       '0.1': '0,1',
       '12.5%': '12,5\u00a0%',
@@ -69,6 +86,7 @@ const LANGUAGES: readonly Language[] = [
       '€1,234.50': '1234,50\u00a0€',
       '€99.00': '99,00\u00a0€',
     },
+    alike: ['working name label', 'working word no'],
     familiar: /(?<!\p{L})(tú|tu|tus|te|ti|vos)(?!\p{L})/iu,
   },
 ]
@@ -88,7 +106,7 @@ describe('the English catalogue', () => {
   })
 })
 
-describe.each(LANGUAGES)('the catalogue $tag', ({ tag, catalogue, numbers, familiar }) => {
+describe.each(LANGUAGES)('the catalogue $tag', ({ tag, catalogue, numbers, alike, familiar }) => {
   const sentences = sentencesOf(catalogue, tag)
 
   it('writes whatever English writes', () => {
@@ -100,7 +118,7 @@ describe.each(LANGUAGES)('the catalogue $tag', ({ tag, catalogue, numbers, famil
 
   it('repeats no English', () => {
     const same = [...sentences].filter(([label, text]) => text === english.get(label)).map(([label]) => label)
-    expect(same).toEqual(SAME_AS_ENGLISH)
+    expect(same.sort()).toEqual([SAME_AS_ENGLISH, ...alike].sort())
     for (const [label, text] of sentences) expect(text, label).not.toMatch(ENGLISH_WORDS)
   })
 
@@ -136,7 +154,7 @@ describe.each(LANGUAGES)('the catalogue $tag', ({ tag, catalogue, numbers, famil
 
   it('begins each sentence with a capital or a figure', () => {
     for (const [label, text] of sentences) {
-      if (/^(seen|what-if gain)/.test(label)) continue
+      if (/^(seen|what-if gain|working word)/.test(label)) continue
       expect(text, label).toMatch(/^[\p{Lu}\d€]/u)
     }
   })
@@ -202,6 +220,59 @@ describe('lists of loads and units', () => {
     expect(fr.whatIfs['leave-out']({ loads: own, units: ['X'], values: {} }, formatsFor('fr'))).toContain(
       'Bohrer von Opa',
     )
+  })
+})
+
+describe('lengths', () => {
+  const routes = { leadsM: 1, routeM: 2 }
+  const written = (locale: string, wireSizes: 'metric' | 'awg') =>
+    writerFor(locale, wireSizes).finding({ code: 'own-leads-too-short', severity: 'care', values: routes })
+
+  it('are in feet beside AWG and in metres beside square millimetres', () => {
+    // 0.3048 m to the foot: 1 m is 3.28 ft, 2 m are 6.56 ft.
+    expect(written('en', 'awg')).toMatch(/ 3\.3\u00a0ft .* 6\.6\u00a0ft/)
+    expect(written('en', 'metric')).toMatch(/ 1\u00a0m .* 2\u00a0m/)
+    expect(written('fr-CA', 'awg')).toMatch(/ 3,3\u00a0pi.* 6,6\u00a0pi/)
+  })
+})
+
+describe('the working', () => {
+  const shown = (locale: string, values: WorkingValues) =>
+    writerFor(locale, 'awg')
+      .stepValues(values)
+      .map(({ name, text }) => `${name}: ${text}`)
+
+  it('names each value in the language and writes it with its unit', () => {
+    expect(shown('de', { requiredContinuousW: 1234.5, efficiencyFraction: 0.885 })).toEqual([
+      'Nötige Dauerleistung: 1.234,5\u00a0W',
+      'Wirkungsgrad: 88,5\u00a0%',
+    ])
+    expect(shown('fr', { powerFactor: 0.65, minutesPerDay: 30 })).toEqual([
+      'Facteur de puissance: 0,65',
+      'En marche par jour: 30\u00a0min',
+    ])
+    expect(shown('en', { lengthM: 3.048, resistanceOhm: 0.001234 })).toEqual([
+      'Length, one way: 10\u00a0ft',
+      'Resistance, out and back: 0.001234\u00a0Ω',
+    ])
+  })
+
+  it('translates words and yes and no, and leaves SKUs and sizes alone', () => {
+    expect(shown('es', { collapsed: false, limitedBy: 'cut-off-voltage', sku: 'A-1' })).toEqual([
+      'La batería se hunde enseguida: no',
+      'Termina por: el corte por baja tensión',
+      'Inversor: A-1',
+    ])
+  })
+
+  it('leaves titles of documents alone and tells in the language what has no title', () => {
+    for (const locale of ['de', 'fr', 'es', 'en']) {
+      expect(writerFor(locale).source('iec60028')).toBe(
+        'IEC 60028, International standard of resistance for copper',
+      )
+    }
+    expect(writerFor('de').source('common-practice')).toMatch(/^Übliche Praxis/)
+    expect(writerFor('en').source('common-practice')).toMatch(/^Common practice/)
   })
 })
 

@@ -6,14 +6,24 @@ import type { WhatIfValues } from '../../core/inverters/what-ifs/what-if.ts'
 import { RATING_NOTES, RATING_REFUSALS, type RatingNoteCode } from '../../core/loads/rate-load.ts'
 import { APPLIANCE_CATEGORIES } from '../../core/loads/vocabulary.ts'
 import {
+  KIT_NOTES,
   KIT_REASONS,
+  type KitNoteCode,
+  type KitNoteValues,
   type KitReasonCode,
   type KitReasonValues,
   type KitSpecification,
 } from '../../core/range/kit/kit-types.ts'
 import { BATTERY_CHEMISTRIES, CONNECTION_KINDS, INVERTER_FEATURES } from '../../core/range/vocabulary.ts'
 import type { PlanFault } from '../../core/sizing.ts'
-import { STEP_CODES } from '../../core/working.ts'
+import {
+  STEP_CODES,
+  WORKING_CHOICES,
+  WORKING_FIGURES,
+  WORKING_FLAGS,
+  WORKING_TEXTS,
+  WORKING_WORDS,
+} from '../../core/working.ts'
 import type { Catalogue, RatingNoteValues, WhatIfTold } from '../../shared/messages/catalogue.ts'
 import { type Formats, formatsFor } from '../../shared/messages/formats.ts'
 
@@ -177,8 +187,20 @@ const NOTES: { readonly [C in RatingNoteCode]: RatingNoteValues } = {
   'shaft-power-assumed': { shaftW: LARGE },
 }
 
+const SIZES = { size: '35 mm²', otherSize: '50 mm²' }
+
+const KIT_NOTE_VALUES: { readonly [C in KitNoteCode]: KitNoteValues[C] } = {
+  'hotter-insulation': { ...SIZES, insulationC: 105, otherInsulationC: 75 },
+  'cooler-insulation': { ...SIZES, insulationC: 60, otherInsulationC: 75 },
+  'next-size-we-have': SIZES,
+  'does-too': SIZES,
+  'smaller-fuse': { ...SIZES, ratingA: 160, otherRatingA: 175 },
+  'for-this-kit': SIZES,
+}
+
 const REASONS: { readonly [C in KitReasonCode]: readonly KitReasonValues[C][] } = {
   'smallest-that-fits': [{ requiredContinuousW: LARGE, continuousW: LARGE }],
+  'unit-asked-for': [{ requiredContinuousW: LARGE, continuousW: LARGE }],
   'carries-full-power': [{ worstCaseA: SMALL, ampacityA: LARGE, dropFraction: FRACTION, lengthM: SMALL }],
   'protects-cable': [{ minA: SMALL, maxA: LARGE }],
   'joins-unit': [{ connectorA: SMALL }],
@@ -239,6 +261,20 @@ const WHAT_IFS: { readonly [K in WhatIfKind]: readonly WhatIfValues[K][] } = {
   'other-chemistry': BATTERY_CHEMISTRIES.map((chemistry) => ({ chemistry })),
   'two-units': [{}],
   'soft-start': [{ limitW: LARGE, startingW: LARGE }],
+  combined: [
+    {
+      steps: [
+        { kind: 'take-turns', loadIds: ['a', 'b'], values: {} },
+        { kind: 'higher-voltage', loadIds: [], values: { nominalV: 48 } },
+      ],
+    },
+    {
+      steps: [
+        { kind: 'leave-out', loadIds: ['a'], values: {} },
+        { kind: 'larger-battery', loadIds: [], values: { capacityAh: LARGE } },
+      ],
+    },
+  ],
 }
 
 const GAINS = [
@@ -274,7 +310,9 @@ export function sentencesOf(catalogue: Catalogue, locale: string): ReadonlyMap<s
     ),
     ...RATING_REFUSALS.map((code) => [`refusal ${code}`, catalogue.refusals[code]] as const),
     ...STEP_CODES.map((code) => [`step ${code}`, catalogue.steps[code]] as const),
+    ...workingOf(catalogue),
     ...KIT_REASONS.flatMap((code) => reasonsOf(catalogue, code, formats)),
+    ...KIT_NOTES.flatMap((code) => notesOf(catalogue, code, formats)),
     ...KIT_ROLES.flatMap((role) => specificationsOf(catalogue, role, formats)),
     ...WHAT_IF_KINDS.flatMap((kind) => whatIfsOf(catalogue, kind, formats)),
     ...GAINS.map(
@@ -320,6 +358,25 @@ function reasonsOf<C extends KitReasonCode>(catalogue: Catalogue, code: C, forma
     `kit reason ${code} ${index}`,
     catalogue.kitReasons[code](strict(values), formats),
   ])
+}
+
+function workingOf({ working }: Catalogue): Labelled {
+  const { names, words, sources, yes, no } = working
+  return [
+    ...WORKING_NAMES.map((name) => [`working name ${name}`, names[name]] as const),
+    ...WORKING_WORDS.map((word) => [`working word ${word}`, words[word]] as const),
+    ['working word yes', yes],
+    ['working word no', no],
+    ...Object.entries(sources)
+      .map(([id, document]) => [`working source ${id}`, document] as const)
+      .sort(),
+  ]
+}
+
+const WORKING_NAMES = [...WORKING_FIGURES, ...WORKING_CHOICES, ...WORKING_FLAGS, ...WORKING_TEXTS]
+
+function notesOf<C extends KitNoteCode>(catalogue: Catalogue, code: C, formats: Formats): Labelled {
+  return [[`kit note ${code}`, catalogue.kitNotes[code](strict(KIT_NOTE_VALUES[code]), formats)]]
 }
 
 function specificationsOf<R extends KitSpecification['role']>(

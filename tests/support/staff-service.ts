@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import type { FastifyInstance } from 'fastify'
 import { buildApp } from '../../server/app.ts'
 import { LOG_SERIALIZERS } from '../../server/plugins/request-log.ts'
+import type { RangeReader } from '../../server/range-files/range-reader.ts'
 import type { Settings } from '../../server/settings.ts'
 import { hashOf, makeKeyId, makeSecret } from '../../server/store/key-secret.ts'
 import { type Live, openLive } from '../../server/store/live.ts'
@@ -30,17 +31,23 @@ export interface StaffService {
  *
  * @param url - Address of the store; a SQLite file in a temporary folder where left out
  * @param settings - How it guards itself, where that differs from a service that nobody has configured
+ * @param reader - What reads ranges, where that is not the service's own
  * @returns The service; it doesn't listen
  */
 export async function openStaffService(
   url?: string,
   settings: Partial<Settings> = {},
+  reader?: RangeReader,
 ): Promise<StaffService> {
   const folder = mkdtempSync(join(tmpdir(), 'tallywatt-store-'))
   const store = await openStore(url ?? `sqlite:${join(folder, 'shops.db')}`, 5)
   await seedDemoShops(store)
   const logged: string[] = []
-  const live = await openLive({ store, log: (level, message) => logged.push(`${level} ${message}`) })
+  const live = await openLive({
+    store,
+    log: (level, message) => logged.push(`${level} ${message}`),
+    ...(reader && { reader }),
+  })
   const app = checkedReplies(
     await buildApp({
       ranges: live.ranges,

@@ -479,9 +479,15 @@ export const en = {
     `At most ${of.running} run at the same time; with ${of.free} kept free that takes ${of.required}, and this one gives ${of.unit}.`,
   sayStart: (starting: string, surge: string) =>
     `When things start, it takes ${starting} for a moment; this one gives ${surge}.`,
-  sayCable: (pairs: number, label: string, lengthM: string, fuse: string | undefined) =>
-    `Between battery and inverter it takes ${pairs === 1 ? '' : `${pairs} pairs of `}${label} copper cable for ${lengthM} metres one way${
-      fuse === undefined ? '' : `, and a ${fuse} amp fuse close to the battery’s plus terminal`
+  sayCable: (of: {
+    readonly pairs: number
+    readonly label: string
+    readonly insulation: string
+    readonly length: string
+    readonly fuse: string | undefined
+  }) =>
+    `Between battery and inverter it takes ${of.pairs === 1 ? '' : `${of.pairs} pairs of `}${of.label} copper cable with ${of.insulation} °C insulation for ${of.length} one way${
+      of.fuse === undefined ? '' : `, and a ${of.fuse} amp fuse close to the battery’s plus terminal`
     }.`,
   sayTotal: (total: string) => `With what belongs to it from our range, that comes to ${total}.`,
   sayRuntime: (of: { readonly about: string; readonly low: string; readonly high: string }) =>

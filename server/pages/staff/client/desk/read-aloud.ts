@@ -71,12 +71,13 @@ function recommended(spoken: Spoken): readonly string[] {
     ...unit.findings.filter(({ severity }) => severity === 'care').map(({ message }) => message),
     circuit === null || circuit.connection.kind === 'vehicle-socket'
       ? ''
-      : words.sayCable(
-          circuit.conductor.parallelPairs,
-          circuit.conductor.label,
-          formats.number(circuit.oneWayLengthM),
-          circuit.fuse === null ? undefined : formats.number(circuit.fuse.ratingA, 0),
-        ),
+      : words.sayCable({
+          pairs: circuit.conductor.parallelPairs,
+          label: circuit.conductor.label,
+          insulation: formats.number(circuit.conductor.insulationC),
+          length: formats.length(circuit.oneWayLengthM),
+          fuse: circuit.fuse === null ? undefined : formats.number(circuit.fuse.ratingA, 0),
+        }),
     kitTotal === null || kitTotal.amount === unit.price
       ? ''
       : words.sayTotal(formats.money(kitTotal.amount, kitTotal.currency)),
