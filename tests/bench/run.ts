@@ -2,9 +2,12 @@ import { benchCartCheck } from './cart-check.ts'
 import { benchCore } from './core.ts'
 import { benchDemand } from './demand-query.ts'
 import { benchEndpoint } from './endpoint.ts'
+import { benchGrowth } from './growth.ts'
 import { benchGuards } from './guards.ts'
-import { runtimeCost } from './runtime-cost.ts'
+import { benchImport } from './import.ts'
+import { batterySideCost, runtimeCost } from './runtime-cost.ts'
 import { benchShedding } from './shedding.ts'
+import { timingLine } from './timing.ts'
 import { benchWhatIfs } from './what-ifs.ts'
 import { benchWidget } from './widget.ts'
 
@@ -18,6 +21,8 @@ const BENCHES: Readonly<Record<string, () => unknown>> = {
   widget: benchWidget,
   guards: benchGuards,
   shedding: benchShedding,
+  import: benchImport,
+  growth: benchGrowth,
   demand: benchDemand,
 }
 
@@ -37,4 +42,5 @@ function benchRuntime(): void {
   console.log(
     `run time, model and curve of 60 points: mean ${perCurveUs.toFixed(1)} µs; hours alone ${perHoursUs.toFixed(1)} µs`,
   )
+  console.log(timingLine('battery side of the example plan', batterySideCost()))
 }

@@ -1,5 +1,11 @@
 import { bankModel } from '../../core/battery/bank.ts'
 import { predictRuntime, runtimeOfModel } from '../../core/battery/runtime.ts'
+import { batteryAnswer } from '../../core/battery-side/battery-answer.ts'
+import { fedBy } from '../../core/battery-side/fed-inverter.ts'
+import { planFor, sizeFor } from '../../core/sizing.ts'
+import { sizingRequestExample } from '../../shared/examples/plans.ts'
+import { rangeOf } from './core.ts'
+import { type Timing, timeCall } from './timing.ts'
 
 /** Microseconds that run-time predictions take. */
 export interface RuntimeCost {
@@ -45,4 +51,22 @@ export function runtimeCost(rounds: number, now: () => number): RuntimeCost {
   if (!Number.isFinite(hours)) throw new Error('a run time is not finite')
   const runs = rounds * questions.length
   return { perCurveUs: (1000 * (middle - start)) / runs, perHoursUs: (1000 * (end - middle)) / runs }
+}
+
+/**
+ * Measures the whole battery side of the example plan of the API document: run time with its curve, day, recharge,
+ * verdicts and findings, its bank described anew each time as each request does.
+ *
+ * @returns Percentiles. [microseconds]
+ */
+export function batterySideCost(): Timing {
+  const range = rangeOf(20)
+  const input = { ...sizingRequestExample, preferences: { inStockOnly: true } }
+  const planned = planFor(range, input)
+  const unit = planned.ok ? sizeFor(range, planned.plan).recommended : undefined
+  if (!planned.ok || unit === undefined) throw new Error('the example has no answer')
+  const { demand, need } = planned.plan
+  const question = { demand, supply: need.supply, inverter: fedBy(unit.inverter), cableResistanceOhm: 0.001 }
+  const { battery, nominalV } = input.supply
+  return timeCall(() => batteryAnswer(question, { ...battery, nominalV }))
 }

@@ -1,7 +1,8 @@
 import { pathToFileURL } from 'node:url'
-import type { CDPSession, Page } from 'playwright-core'
-import { GuidePage } from '../widget/support/guide-page.ts'
+import type { CDPSession } from 'playwright-core'
 import { type Rig, startRig } from '../widget/support/rig.ts'
+import { longestTasks, type StepTask } from './widget-trace.ts'
+import { walkOf } from './widget-walk.ts'
 
 /** Slowing of the processor, as the bar has it: a cheap phone beside this machine. */
 const THROTTLE = 4
@@ -23,7 +24,9 @@ const RESERVE = `<style>body { margin: 0 } tallywatt-guide:not(:defined) { displ
   @media (max-width: 40em) { tallywatt-guide:not(:defined) { min-block-size: 54em } }</style>`
 
 /** Watches the page from its first moment; read back at the end. */
-const WATCH = `<script>window.seen = { shift: 0, interaction: 0, task: 0, blocked: 0 };
+const WATCH = `<script>customElements.whenDefined('tallywatt-guide').then(() => { const look = () =>
+    document.querySelector('tallywatt-guide')?.shadowRoot?.querySelector('.tile') ? window.usable = performance.now() : requestAnimationFrame(look); look() })
+  window.seen = { shift: 0, interaction: 0, task: 0, blocked: 0 };
   new PerformanceObserver((list) => { for (const entry of list.getEntries()) if (!entry.hadRecentInput) seen.shift += entry.value })
     .observe({ type: 'layout-shift', buffered: true });
   new PerformanceObserver((list) => { for (const entry of list.getEntries()) if (entry.interactionId) seen.interaction = Math.max(seen.interaction, entry.duration) })
@@ -48,10 +51,10 @@ export async function measureWidget(rig: Rig, withGuide = true): Promise<WidgetF
   await page.goto(rig.page(`${body}<p>The rest of the page</p>`, { head: RESERVE + WATCH }))
   let usableMs = 0
   if (withGuide) {
-    const guide = new GuidePage(page)
-    await guide.ready()
-    usableMs = await page.evaluate(() => performance.now())
-    await walk(guide)
+    for (const { name, act } of walkOf(session)) {
+      await act()
+      if (name === 'load') usableMs = await page.evaluate(() => Reflect.get(window, 'usable') as number)
+    }
   }
   await page.waitForTimeout(500)
   const seen = await page.evaluate(() => Reflect.get(window, 'seen') as Record<string, number>)
@@ -65,30 +68,13 @@ export async function measureWidget(rig: Rig, withGuide = true): Promise<WidgetF
   }
 }
 
-async function walk({ host, next, page }: GuidePage): Promise<void> {
-  for (const place of [0, 2, 5]) await host.locator('.tiles .tile').nth(place).tap()
-  await settle(page)
-  await host.locator('#search').pressSequentially('coff', { delay: 80 })
-  await settle(page)
-  await page.keyboard.press('Escape')
-  for (let step = 0; step < 3; step += 1) {
-    await next.tap()
-    await settle(page)
-  }
-  await host.locator('[part=verdict]').waitFor()
-}
-
-/** Lets what a tap started end, so that two interactions are not one. */
-function settle(page: Page): Promise<void> {
-  return page.waitForTimeout(400)
-}
-
 /** Prints the medians of several runs. */
 export async function benchWidget(runs = 5): Promise<void> {
   const rig = await startRig()
   const figures: WidgetFigures[] = []
   for (let run = 0; run < runs; run += 1) figures.push(await measureWidget(rig))
   const bare = await measureWidget(rig, false)
+  const tasks = await longestTasks(rig, RESERVE, THROTTLE, runs)
   await rig.close()
   const median = (of: (one: WidgetFigures) => number) =>
     figures.map(of).sort((a, b) => a - b)[Math.floor(runs / 2)] ?? Number.NaN
@@ -105,6 +91,12 @@ export async function benchWidget(runs = 5): Promise<void> {
     `  blocked over 50 ms  ${median(({ blockedMs }) => blockedMs).toFixed(0)} ms [50], ${bare.blockedMs.toFixed(0)} ms without`,
   )
   console.log(`  usable after        ${median(({ usableMs }) => usableMs).toFixed(0)} ms`)
+  console.log('  longest task of each step by the time of its own thread, least of the runs [50]')
+  for (const task of tasks) console.log(taskLine(task))
+}
+
+function taskLine({ name, threadMs, wallMs }: StepTask): string {
+  return `    ${name.padEnd(24)} ${threadMs.toFixed(0).padStart(4)} ms, ${wallMs.toFixed(0)} ms by the clock`
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) await benchWidget()

@@ -6,7 +6,7 @@ export const RULES: readonly { readonly name: string; readonly text: string }[] 
   },
   {
     name: 'Keys',
-    text: 'Asking for a shop needs no key: the shop id is public, and pages may ask from the origins that the shop lists. Reading and writing a range needs a secret key, as `Authorization: Bearer ...`, from a server; from a page or in an address it is refused.',
+    text: 'Asking for a shop needs no key: the shop id is public, and pages may ask from the origins that the shop lists. Reading and writing a range needs a secret key, as `Authorization: Bearer ...`, from a server; in an address, or from any page but the staff page of this service, it is refused.',
   },
   {
     name: 'Quotas',

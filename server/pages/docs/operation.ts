@@ -70,7 +70,7 @@ export function copyable(text: string, label: string): string {
   return `<figure class="copyable"><pre tabindex="0" role="region" aria-label="${escapeHtml(label)}">${escapeHtml(text)}</pre><button type="button" data-copy hidden>Copy</button></figure>`
 }
 
-/** A form for operations without a key: a page must never hold one. */
+/** A form for operations without a key: no page but the staff page may hold one. */
 function tryIt(operation: Operation, { parameters = [] }: DescribedOperation): string {
   const { id, method, path, scope, body } = operation
   if (scope !== undefined) return ''

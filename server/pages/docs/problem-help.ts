@@ -31,7 +31,7 @@ export const PROBLEM_HELP: Readonly<Record<ProblemCode, ProblemHelp>> = {
   },
   'key-in-browser': {
     cause:
-      'A secret key came together with the header Origin, so a page holds the key and anybody can read it.',
+      'A secret key came from a page of another origin than this service’s own: whoever opens that page can read the key. The staff page of this service is the only page that may hold one, typed in by staff and kept until the page is closed.',
     fix: 'Revoke that key. Ask from your server instead; pages need no key, only an origin that the shop lists.',
   },
   'scope-too-small': {
