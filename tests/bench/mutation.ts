@@ -1,5 +1,7 @@
+import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { parseArgs } from 'node:util'
+import { EQUIVALENTS } from './mutation/equivalents.ts'
 import { mutantGroups, sampled } from './mutation/groups.ts'
 import type { Mutant } from './mutation/places.ts'
 import { Workbench } from './mutation/workbench.ts'
@@ -44,6 +46,11 @@ const queue = chosen.flatMap(({ tried }) => tried)
 console.log(
   `${queue.length} of ${groups.reduce((sum, { mutants }) => sum + mutants.length, 0)} changes, seed ${values.seed}`,
 )
+
+for (const { file, code, after, why } of EQUIVALENTS) {
+  if (!readFileSync(`${root}${file}`, 'utf8').includes(code)) throw new Error(`no longer in ${file}: ${code}`)
+  console.log(`left out, changes no answer: ${file}  ${after} in "${code}": ${why}`)
+}
 
 const survivors = new Set<Mutant>()
 const next = queue.values()

@@ -1,25 +1,14 @@
 import { describe, expect, it } from 'vitest'
 import { bankModel } from '../../core/battery/bank.ts'
-import { operatingPoint } from '../../core/battery/operating-point.ts'
 import { capacityAtCurrentAh } from '../../core/battery/rate-capacity.ts'
 import { predictRuntime } from '../../core/battery/runtime.ts'
 import type { OtherRate } from '../../core/range/range-document.ts'
-import { AGM_BLOCKS, AGM_MINUTES, type AgmBlock, blockPowerW } from './data/battery-agm-blocks.ts'
-import {
-  FLOODED_BLOCK_ROWS,
-  LFP_BLOCK_ROWS,
-  LFP_CELL_ROWS,
-  NMC_CELL_ROWS,
-  VRLA_BLOCK_ROWS,
-  VRLA_DISCHARGED_FRACTIONS,
-  VRLA_VOLTAGES,
-} from './data/battery-other-blocks.ts'
+import { AGM_BLOCKS, AGM_MINUTES, type AgmBlock } from './data/battery-agm-blocks.ts'
+import { FLOODED_BLOCK_ROWS, LFP_CELL_ROWS, NMC_CELL_ROWS } from './data/battery-other-blocks.ts'
+import { checkTopic } from './values/check-topic.ts'
+import { type EndVoltage, printedPowerRun, RUNTIME, shortRates } from './values/runtime.ts'
 
-const shortRates = ({ capacityAh }: AgmBlock, ...hours: readonly (5 | 1)[]): readonly OtherRate[] =>
-  hours.map((hourRateH) => ({ hourRateH, capacityAh: hourRateH === 5 ? capacityAh.h5 : capacityAh.h1 }))
-
-type EndVoltage = keyof AgmBlock['powerWPerCell']
-const CUT_OFF_V: Readonly<Record<EndVoltage, number>> = { v185: 11.1, v180: 10.8, v175: 10.5 }
+checkTopic(RUNTIME)
 
 interface Row {
   readonly minutes: number
@@ -34,18 +23,7 @@ function powerRows(
   end: EndVoltage = 'v175',
 ): readonly Row[] {
   return AGM_MINUTES.map((minutes, index) => {
-    const run = predictRuntime({
-      bank: {
-        nominalV: 12,
-        chemistry: 'agm',
-        capacityAh: block.capacityAh.h20,
-        otherRates,
-        minSocFraction: 0,
-        internalResistanceOhm: block.resistanceOhm,
-      },
-      dcPowerW: blockPowerW(block.powerWPerCell[end][index] ?? 0),
-      cutOffV: CUT_OFF_V[end],
-    })
+    const run = printedPowerRun(block, index, otherRates, end)
     const hours = minutes / 60
     return {
       minutes,
@@ -139,14 +117,6 @@ describe('capacityAtCurrentAh against a flooded block', () => {
   })
 })
 
-describe('capacityAtCurrentAh against a LiFePO4 block', () => {
-  const { rate } = bankModel({ nominalV: 12, chemistry: 'lifepo4', capacityAh: 45 })
-  it.each(LFP_BLOCK_ROWS)('gives its capacity at %d C within the 5 % of the chart', (perHour, hours) => {
-    const printedAh = perHour * 45 * hours
-    expect(Math.abs(capacityAtCurrentAh(rate, perHour * 45) / printedAh - 1)).toBeLessThan(0.05)
-  })
-})
-
 describe('predictRuntime against the simulated LiFePO4 cell', () => {
   const rows = LFP_CELL_ROWS.filter(
     ([temperatureC, perHour]) => temperatureC >= 20 && temperatureC <= 25 && perHour <= 2,
@@ -200,26 +170,4 @@ describe('predictRuntime against the digitised NMC cell', () => {
       expect(error).toBeLessThan(0)
     },
   )
-})
-
-describe('operatingPoint against a measured valve-regulated block', () => {
-  const model = bankModel({ nominalV: 12, chemistry: 'agm', capacityAh: 17 })
-  it.each(VRLA_VOLTAGES)(
-    'gives its voltage at $currentA A within 2.6 % all the way down',
-    ({ currentA, volts }) => {
-      for (const [index, discharged] of VRLA_DISCHARGED_FRACTIONS.entries()) {
-        const measuredV = volts[index] ?? 0
-        const point = operatingPoint(model, 1 - discharged, measuredV * currentA, 0)
-        expect(Math.abs((point?.terminalV ?? 0) / measuredV - 1)).toBeLessThan(0.026)
-      }
-    },
-  )
-  it.each(VRLA_BLOCK_ROWS)('gives its mean voltage at %d A within 1.5 %', (currentA, _hours, _ah, meanV) => {
-    const run = predictRuntime({
-      bank: { nominalV: 12, chemistry: 'agm', capacityAh: 17, minSocFraction: 0 },
-      dcPowerW: meanV * currentA,
-      cutOffV: 10.5,
-    })
-    expect(Math.abs(run.usableWh / (run.averageA * run.hours) / meanV - 1)).toBeLessThan(0.015)
-  })
 })

@@ -2,6 +2,10 @@ import { describe, expect, it } from 'vitest'
 import { breakingCapacityOfCrankingA, requiredFuseVoltageV } from '../../core/wiring/breaking-capacity.ts'
 import { fuseWindow, standardFuseRatingsA } from '../../core/wiring/fuse.ts'
 import { fuseSuits } from '../../core/wiring/fuse-suits.ts'
+import { checkTopic } from './values/check-topic.ts'
+import { FUSES, NEC_240_6_A } from './values/fuses.ts'
+
+checkTopic(FUSES)
 
 const demand = { minA: 0, maxA: 10_000, requiredVoltageV: 0, requiredBreakingCapacityA: 0 }
 
@@ -19,10 +23,7 @@ describe('standardFuseRatingsA', () => {
   // NFPA 70 NEC 240.6(A), standard ampere ratings up to the largest class T fuse, and the fuse-only sizes 1, 3, 6
   // and 10 A; trade journal and code pages, read. 601 A is left out: it only tells two body sizes apart.
   it('of class T are the NEC 240.6(A) series', () => {
-    expect(standardFuseRatingsA('class-t')).toEqual([
-      1, 3, 6, 10, 15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100, 110, 125, 150, 175, 200, 225, 250,
-      300, 350, 400, 450, 500, 600, 700, 800, 1000, 1200,
-    ])
+    expect(standardFuseRatingsA('class-t')).toEqual(NEC_240_6_A)
   })
 
   // ISO 8820-3 types F, C and E; ISO 8820-5 SF 30 and SF 51; ISO 8820-6. Rated currents from memory.
@@ -50,19 +51,6 @@ describe('standardFuseRatingsA', () => {
 })
 
 describe('fuseSuits, figures of the style', () => {
-  // ISO 8820-3:2015 32 V, 1000 A; -5:2015 32 V, 2000 A; -6:2019 58 V, 2000 A: scopes, catalogue entries, read.
-  // Class T: 125 V and 20 000 A d.c. (SAND96-2797, 1996, read; UL 248-15, memory).
-  it.each([
-    ['blade', 32, 1000],
-    ['bolted-strip', 32, 2000],
-    ['terminal-post', 58, 2000],
-    ['class-t', 125, 20_000],
-  ] as const)('a %s is good for %i V and %i A', (style, voltageV, breakingA) => {
-    expect(serves(style, voltageV, breakingA)).toBe(true)
-    expect(serves(style, voltageV + 1, breakingA)).toBe(false)
-    expect(serves(style, voltageV, breakingA + 1)).toBe(false)
-  })
-
   // ISO 8820-5:2015 is for 12 and 24 V vehicles, ISO 8820-6:2019 for 12, 24 and 48 V ones. Read.
   it.each([
     [12, true, true],
@@ -75,19 +63,6 @@ describe('fuseSuits, figures of the style', () => {
 })
 
 describe('breakingCapacityOfCrankingA', () => {
-  // ABYC E-11 Table V-A (E-11.16), 12 to 24 V d.c., total cold cranking amperes; reproduced by a maker. Read.
-  it.each([
-    [1, 1500, 750],
-    [650, 1500, 750],
-    [651, 3000, 1500],
-    [1100, 3000, 1500],
-    [1101, 5000, 2500],
-    [4000, 5000, 2500],
-  ])('at %i cranking amperes asks %i A of the main and %i A of a branch', (crankingA, mainA, branchA) => {
-    expect(breakingCapacityOfCrankingA(crankingA, 'main')).toBe(mainA)
-    expect(breakingCapacityOfCrankingA(crankingA, 'branch')).toBe(branchA)
-  })
-
   it('never lets a 1000 A blade stand as the main fuse', () => {
     for (const crankingA of [1, 650, 1100, 5000]) {
       expect(serves('blade', 12, breakingCapacityOfCrankingA(crankingA, 'main'))).toBe(false)

@@ -3,6 +3,7 @@ import type { FastifyInstance } from 'fastify'
 import { asPage } from '../../plugins/headers.ts'
 import { sendTagged } from '../../routes/conditional.ts'
 import { escapeHtml } from '../html.ts'
+import { registerFigures } from './figures/index.ts'
 import { docsPage } from './page.ts'
 import { docsScript } from './script.ts'
 import { STYLE } from './style.ts'
@@ -11,7 +12,7 @@ import { STYLE } from './style.ts'
 const ORIGIN = 'https://origin.invalid'
 
 /**
- * Adds the API reference at /docs, with its style and script from this service alone.
+ * Adds the API reference at /docs and the page of published figures below it, with their style and script from this service alone.
  *
  * @param app - The service
  */
@@ -27,6 +28,7 @@ export function registerDocs(app: FastifyInstance): void {
   app.get('/docs/style.css', (request, reply) =>
     sendTagged(request, reply, { etag: tagOf(STYLE), type: 'text/css; charset=utf-8', text: STYLE }),
   )
+  registerFigures(app)
   let script: Promise<string> | undefined
   app.get('/docs/try-it.js', async (request, reply) => {
     script ??= docsScript()

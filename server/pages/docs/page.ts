@@ -42,7 +42,7 @@ export function docsPage(origin: string): string {
 </head>
 <body>
 <a class="skip" href="#main">Skip to the reference</a>
-<header><p class="brand"><a href="/">Tallywatt</a></p><h1>API reference</h1><p>Version ${escapeHtml(document.info.version)} · <a href="/openapi.json">OpenAPI 3.1 document</a></p></header>
+<header><p class="brand"><a href="/">Tallywatt</a></p><h1>API reference</h1><p>Version ${escapeHtml(document.info.version)} · <a href="/openapi.json">OpenAPI 3.1 document</a> · <a href="/docs/figures">Published figures and what we compute</a></p></header>
 <div class="columns">
 <nav aria-label="Contents">${contents(groups)}</nav>
 <main id="main">

@@ -1,3 +1,5 @@
+import { FIGURES_STYLE } from './figures/figures-style.ts'
+
 /** Style sheet of the reference: one column on a phone, contents beside it on a desk, ink on paper. */
 export const STYLE = `
 :root {
@@ -72,4 +74,4 @@ input, textarea { display: block; inline-size: 100%; padding: .4rem .6rem; borde
 .problems { columns: 14rem; padding-inline-start: 1rem }
 .problems li { break-inside: avoid }
 @media print { nav, .try, button { display: none } pre { max-block-size: none } }
-`
+${FIGURES_STYLE}`

@@ -16,11 +16,14 @@ interface Report {
 /** Of the tests of the service only those that ask for answers; they are tried where all others pass. */
 const ANSWER_TESTS = ['sizing', 'runtime', 'range', 'cart-check', 'coverage', 'demo-ranges']
 
-/** The rule about imports reads files, not figures. */
-const NOT_ABOUT_FIGURES = ['tests/core/boundaries.test.ts']
+/** The rule about imports reads files, not figures; the page of figures holds what we compute, not what is right. */
+const NOT_ABOUT_FIGURES = ['tests/core/boundaries.test.ts', 'tests/reference/page.test.ts']
 
 /** A change that makes a loop endless must not hold up the rest. [ms] */
-const LONGEST_RUN_MS = 180_000
+const LONGEST_RUN_MS = 600_000
+
+/** Without a change everything is run once, on a machine that may be busy. [ms] */
+const LONGEST_FIRST_RUN_MS = 900_000
 
 /** A copy of the project in which sources may be changed and tests run. */
 export class Workbench {
@@ -55,7 +58,9 @@ export class Workbench {
         cacheDir: join(this.root, '.cache'),
         test: {
           include: ['tests/**/*.test.ts'],
-          testTimeout: 30_000,
+          // A slow machine must not pass for a test that has noticed something.
+          testTimeout: 300_000,
+          setupFiles: ['tests/support/seed.ts'],
           maxWorkers: 1,
           isolate: false,
           reporters: ['json'],
@@ -75,7 +80,7 @@ export class Workbench {
    * @returns Paths of the test files left out
    */
   async prepare(): Promise<readonly string[]> {
-    await this.#passes([...this.#files.core, ...this.#files.answers], [])
+    await this.#passes([...this.#files.core, ...this.#files.answers], [], LONGEST_FIRST_RUN_MS)
     const report = this.#report()
     if (report.testResults.length === 0) throw new Error('no test was run')
     this.#faulty = failedFiles(report)
@@ -120,7 +125,11 @@ export class Workbench {
   }
 
   /** Whether the tests pass; undefined where they took too long. */
-  #passes(filters: readonly string[], options: readonly string[]): Promise<boolean | undefined> {
+  #passes(
+    filters: readonly string[],
+    options: readonly string[],
+    longestMs = LONGEST_RUN_MS,
+  ): Promise<boolean | undefined> {
     const left = [...this.#leftOut, ...this.#faulty].flatMap((file) => ['--exclude', file])
     rmSync(join(this.root, 'report.json'), { force: true })
     const runner = join(this.root, 'node_modules/vitest/vitest.mjs')
@@ -134,7 +143,7 @@ export class Workbench {
       const timer = setTimeout(() => {
         late = true
         child.kill('SIGKILL')
-      }, LONGEST_RUN_MS)
+      }, longestMs)
       child.once('error', reject)
       child.once('exit', (code) => {
         clearTimeout(timer)
