@@ -96,7 +96,7 @@ export async function buildApp({
   registerProblems(app, settings.publicUrl)
   registerRequestLog(app)
   // Before all that may refuse: a page must be able to read why, and when to come back.
-  registerCors(app, ranges)
+  await registerCors(app, ranges)
   app.decorate('draining', registerDraining(app))
   shedding.register(app)
   registerSlowBodies(app, inFlight, settings)

@@ -1,4 +1,5 @@
-import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
+import cors from '@fastify/cors'
+import type { FastifyInstance, FastifyRequest } from 'fastify'
 import type { Ranges } from '../store/ranges.ts'
 import { sendProblem } from './problems.ts'
 
@@ -10,10 +11,14 @@ declare module 'fastify' {
 }
 
 /** How long a browser may keep the answer to a preflight. [s] Longer is cut to this by some. */
-const PREFLIGHT_MAX_AGE_S = '7200'
-const ALLOWED_METHODS = 'GET, POST'
-const ALLOWED_HEADERS = 'Content-Type, If-None-Match, X-Request-Id'
+const PREFLIGHT_MAX_AGE_S = 7200
 const EXPOSED_HEADERS = 'ETag, RateLimit, RateLimit-Policy, Retry-After, X-Request-Id'
+const ALLOWED = {
+  methods: 'GET, POST',
+  allowedHeaders: 'Content-Type, If-None-Match, X-Request-Id',
+  exposedHeaders: EXPOSED_HEADERS,
+  maxAge: PREFLIGHT_MAX_AGE_S,
+}
 
 /**
  * Lets pages read a shop's answers only from the origins that the shop lists, letter by letter (Fetch standard,
@@ -23,27 +28,40 @@ const EXPOSED_HEADERS = 'ETag, RateLimit, RateLimit-Policy, Retry-After, X-Reque
  * @param app - The service
  * @param ranges - The ranges in force
  */
-export function registerCors(app: FastifyInstance, ranges: Ranges): void {
+export async function registerCors(app: FastifyInstance, ranges: Ranges): Promise<void> {
+  // Sets Vary on every reply too: a cache must never give one origin's answer to another.
+  await app.register(cors, {
+    delegator: (request, decide) =>
+      decide(null, { ...ALLOWED, origin: readableFrom(ranges, request), preflight: isPreflight(request) }),
+  })
   app.addHook('onRequest', (request, reply, done) => {
-    // On every reply: a cache must never give one origin's answer to another.
-    reply.header('vary', 'Origin')
-    const { origin } = request.headers
-    if (origin === undefined) return done()
-    if (request.routeOptions.config.anyOrigin === true) {
-      reply.header('access-control-allow-origin', '*')
-      return done()
-    }
-    const shopId = shopIdOf(request.url)
-    if (shopId === undefined || isOwnPage(request, origin)) return done()
-    if (isUnknown(ranges, request)) return answerUnknown(request, reply)
-    const listed = isListed(ranges, shopId, origin)
-    if (listed) reply.headers(leaveFor(origin))
-    if (isPreflight(request)) return answerPreflight(reply, listed)
+    const shopId = shopAskedFor(request)
+    if (shopId === undefined) return done()
+    // Answered here, so that nothing but this 404 can ever be read from any origin.
+    if (isUnknown(ranges, request)) return sendProblem(reply, 'unknown-shop')
     // A request with a key is refused with its own reason.
-    if (listed || request.headers.authorization !== undefined) return done()
+    if (readableFrom(ranges, request) !== false || request.headers.authorization !== undefined) return done()
     request.log.warn({ event: 'origin refused', shopId }, 'not let in')
     sendProblem(reply, 'origin-not-allowed', { detail: ADVICE })
   })
+}
+
+/** The origin that may read the reply to a request: the asker's, any, or none but the service's own pages. */
+function readableFrom(ranges: Ranges, request: FastifyRequest): string | false {
+  const { origin } = request.headers
+  if (origin === undefined) return false
+  if (request.routeOptions.config.anyOrigin === true) return '*'
+  const shopId = shopAskedFor(request)
+  if (shopId === undefined) return false
+  if (isUnknown(ranges, request)) return '*'
+  return isListed(ranges, shopId, origin) && origin
+}
+
+/** The shop that a page of another origin asks about. */
+function shopAskedFor(request: FastifyRequest): string | undefined {
+  const { origin } = request.headers
+  if (origin === undefined || isOwnPage(request, origin)) return undefined
+  return request.routeOptions.config.anyOrigin === true ? undefined : shopIdOf(request.url)
 }
 
 /**
@@ -60,41 +78,15 @@ export function headersForOrigin(
   url: string,
 ): Readonly<Record<string, string>> {
   const shopId = shopIdOf(url)
-  return shopId !== undefined && isListed(ranges, shopId, origin) ? leaveFor(origin) : {}
+  if (shopId === undefined || !isListed(ranges, shopId, origin)) return {}
+  return { 'access-control-allow-origin': origin, 'access-control-expose-headers': EXPOSED_HEADERS }
 }
 
 function isListed(ranges: Ranges, shopId: string, origin: string): boolean {
   return ranges.current(shopId)?.document.shop.allowedOrigins.includes(origin) ?? false
 }
 
-function leaveFor(origin: string): Readonly<Record<string, string>> {
-  return {
-    'access-control-allow-origin': origin,
-    'access-control-expose-headers': EXPOSED_HEADERS,
-  }
-}
-
 const ADVICE = 'Add the origin of the page to allowedOrigins of the shop’s range, as the browser sends it.'
-
-function answerPreflight(reply: FastifyReply, listed: boolean): FastifyReply {
-  return listed ? allow(reply) : sendProblem(reply, 'origin-not-allowed', { detail: ADVICE })
-}
-
-/** Answered here, so that nothing but this 404 can ever be read from any origin. */
-function answerUnknown(request: FastifyRequest, reply: FastifyReply): FastifyReply {
-  reply.header('access-control-allow-origin', '*')
-  return isPreflight(request) ? allow(reply) : sendProblem(reply, 'unknown-shop')
-}
-
-function allow(reply: FastifyReply): FastifyReply {
-  return reply
-    .code(204)
-    .header('access-control-allow-methods', ALLOWED_METHODS)
-    .header('access-control-allow-headers', ALLOWED_HEADERS)
-    .header('access-control-max-age', PREFLIGHT_MAX_AGE_S)
-    .header('vary', 'Origin, Access-Control-Request-Method, Access-Control-Request-Headers')
-    .send()
-}
 
 function isPreflight(request: FastifyRequest): boolean {
   return request.method === 'OPTIONS' && request.headers['access-control-request-method'] !== undefined

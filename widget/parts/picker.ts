@@ -87,8 +87,11 @@ function pressed(view: View, event: KeyboardEvent): void {
   // Enter would send a form that the element stands in.
   event.preventDefault()
   event.stopPropagation()
+  const box = event.target as HTMLInputElement
+  // At once: the next letter may come before the drawing.
+  box.value = ui.query
   view.redraw()
-  const list = (event.target as HTMLElement).parentElement?.nextElementSibling
+  const list = box.parentElement?.nextElementSibling
   void view
     .afterPaint()
     .then(() => list?.querySelector('[aria-selected=true]')?.scrollIntoView({ block: 'nearest' }))
