@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs'
-import type { RangeDocument } from '../../core/range/range-document.ts'
+import type { RangeDocument } from '../../core/index.ts'
 import { type PartList, RANGE_BODY_LIMIT_BYTES } from '../../shared/contract/range-admin.ts'
 import { readRange } from '../../shared/range-reading.ts'
 import { type FileFault, type FileReading, readCsvList } from '../range-files/read-csv-list.ts'

@@ -1,5 +1,5 @@
 import { writeFileSync } from 'node:fs'
-import type { RangeDocument } from '../../core/range/range-document.ts'
+import type { RangeDocument } from '../../core/index.ts'
 import type { RangeChanges } from '../../shared/contract/range-admin.ts'
 import { isUnchanged, rangeChanges } from '../range-files/diff.ts'
 import { writeCsvList } from '../range-files/write-csv-list.ts'

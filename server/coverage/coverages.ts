@@ -1,7 +1,5 @@
 import { setImmediate as nextTurn } from 'node:timers/promises'
-import { coverageSteps } from '../../core/range/coverage/coverage.ts'
-import type { Coverage, CoverageOptions } from '../../core/range/coverage/coverage-types.ts'
-import type { PreparedRange } from '../../core/range/prepare-range.ts'
+import { type Coverage, type CoverageOptions, coverageSteps, type PreparedRange } from '../../core/index.ts'
 
 /** Time that a coverage may take before shoppers have their turn. [ms] */
 const SLICE_MS = 8

@@ -1,9 +1,13 @@
-import { FINDING_CODES } from '../../core/advice/finding-codes.ts'
-import { newSizes, surgeMultipleOf } from '../../core/range/advice/new-sizes.ts'
-import { unitsToDrop } from '../../core/range/advice/units-to-drop.ts'
-import type { PreparedRange } from '../../core/range/prepare-range.ts'
-import { OUTCOMES } from '../../core/sizing.ts'
-import { SOURCES, type SourceId } from '../../core/tables/sources.ts'
+import {
+  FINDING_CODES,
+  newSizes,
+  OUTCOMES,
+  type PreparedRange,
+  SOURCES,
+  type SourceId,
+  surgeMultipleOf,
+  unitsToDrop,
+} from '../../core/index.ts'
 import { DEMAND_CALLS, type DemandReply } from '../../shared/contract/demand.ts'
 import { tenThousandth } from '../replies/rounding.ts'
 import { type DemandTotals, MERGE_BELOW } from '../store/demand.ts'

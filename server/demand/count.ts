@@ -1,7 +1,12 @@
-import type { Choice, Verdict } from '../../core/inverters/choose.ts'
-import { unmetRequestOf } from '../../core/range/advice/unmet.ts'
-import { failingCodes, nearMissOf } from '../../core/range/coverage/nearest.ts'
-import type { Outcome, Plan } from '../../core/sizing.ts'
+import {
+  type Choice,
+  failingCodes,
+  nearMissOf,
+  type Outcome,
+  type Plan,
+  unmetRequestOf,
+  type Verdict,
+} from '../../core/index.ts'
 import type { DemandCall } from '../../shared/contract/demand.ts'
 import { choiceKey, combinationKey, type DemandKind, UNLISTED, unmetKey, VOLTAGE_NOT_STATED } from './keys.ts'
 

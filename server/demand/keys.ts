@@ -1,6 +1,4 @@
-import { WAVEFORM_NEEDS } from '../../core/loads/vocabulary.ts'
-import { UNMET_CAUSES, type UnmetRequest } from '../../core/range/advice/unmet.ts'
-import { SUPPLY_VOLTAGES } from '../../core/range/vocabulary.ts'
+import { SUPPLY_VOLTAGES, UNMET_CAUSES, type UnmetRequest, WAVEFORM_NEEDS } from '../../core/index.ts'
 
 /** What is counted. `choice`: the units that fit, the recommended one first; `code`: why a unit does not. */
 export const DEMAND_KINDS = [

@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto'
 import { setImmediate as nextTurn, setTimeout as pause } from 'node:timers/promises'
-import type { PreparedRange } from '../../core/range/prepare-range.ts'
+import type { PreparedRange } from '../../core/index.ts'
 import type { DemandBatch, DemandRow, DemandStore } from '../store/demand.ts'
 import { type AnsweredRequest, countRequest } from './count.ts'
 import { type DemandKind, MERGED_KEY } from './keys.ts'

@@ -4,7 +4,7 @@ import {
   FUSE_STYLES,
   INVERTER_FEATURES,
   INVERTER_WAVEFORMS,
-} from '../../core/range/vocabulary.ts'
+} from '../../core/index.ts'
 import type { PartList } from '../../shared/contract/range-admin.ts'
 
 /** How the cells of a column are read and written. */

@@ -1,4 +1,4 @@
-import type { PartBase, RangeDocument } from '../../core/range/range-document.ts'
+import type { PartBase, RangeDocument } from '../../core/index.ts'
 import { PART_LISTS, type RangeChanges } from '../../shared/contract/range-admin.ts'
 
 /**

@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto'
-import type { RangeDocument } from '../../core/range/range-document.ts'
+import type { RangeDocument } from '../../core/index.ts'
 import type { PartList, RangeChanges } from '../../shared/contract/range-admin.ts'
 import { type RangeReading, readRange } from '../../shared/range-reading.ts'
 import { RefusedBodyError, readJson } from '../plugins/json-body.ts'

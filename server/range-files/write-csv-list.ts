@@ -1,4 +1,4 @@
-import type { RangeDocument } from '../../core/range/range-document.ts'
+import type { RangeDocument } from '../../core/index.ts'
 import type { PartList } from '../../shared/contract/range-admin.ts'
 import { writeCell } from './cells.ts'
 import { COLUMNS } from './columns.ts'

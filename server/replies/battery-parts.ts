@@ -1,10 +1,10 @@
 import {
   type BatteryAnswer,
+  type CircuitAnswer as CoreCircuit,
+  type NeededBank,
   RECHARGE_WITH,
   type SteadyAnswer,
-} from '../../core/battery-side/battery-answer.ts'
-import type { NeededBank } from '../../core/battery-side/needed-bank.ts'
-import type { CircuitAnswer as CoreCircuit } from '../../core/circuit-side.ts'
+} from '../../core/index.ts'
 import type { CircuitAnswer, RuntimeAnswer, SizingAnswer } from '../../shared/contract/answers.ts'
 import type { Writer } from '../../shared/messages/index.ts'
 import { findingAnswer } from './parts.ts'

@@ -1,5 +1,4 @@
-import type { CartAnswer, CartFinding } from '../../core/range/cart-check/cart.ts'
-import type { PreparedRange } from '../../core/range/prepare-range.ts'
+import type { CartAnswer, CartFinding, PreparedRange } from '../../core/index.ts'
 import type { CartCheckAnswer } from '../../shared/contract/cart.ts'
 import type { Writer } from '../../shared/messages/index.ts'
 import { demandAnswer, findingAnswer } from './parts.ts'

@@ -1,7 +1,10 @@
-import type { CoverageChanges } from '../../core/range/coverage/compare.ts'
-import type { Coverage, CoverageAnswer } from '../../core/range/coverage/coverage-types.ts'
-import type { EverydayPlan } from '../../core/range/coverage/everyday-plans.ts'
-import type { PreparedRange } from '../../core/range/prepare-range.ts'
+import type {
+  Coverage,
+  CoverageAnswer,
+  CoverageChanges,
+  EverydayPlan,
+  PreparedRange,
+} from '../../core/index.ts'
 import type { CoveragePreview, CoverageReply } from '../../shared/contract/coverage.ts'
 import { hundredth } from './rounding.ts'
 

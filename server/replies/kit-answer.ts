@@ -1,5 +1,4 @@
-import type { Kit, KitLine } from '../../core/range/kit/kit-types.ts'
-import type { PreparedRange } from '../../core/range/prepare-range.ts'
+import type { Kit, KitLine, PreparedRange } from '../../core/index.ts'
 import type { KitLine as KitLineAnswer, SizingAnswer } from '../../shared/contract/answers.ts'
 import type { Writer } from '../../shared/messages/index.ts'
 import { roundedValues } from './parts.ts'

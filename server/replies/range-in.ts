@@ -1,5 +1,4 @@
-import type { ListedAppliance } from '../../core/loads/listed-appliance.ts'
-import type { PreparedRange } from '../../core/range/prepare-range.ts'
+import type { ListedAppliance, PreparedRange } from '../../core/index.ts'
 import { applianceIn } from '../../shared/appliance-names/index.ts'
 import { type Language, writtenIn } from '../../shared/messages/languages.ts'
 

@@ -1,9 +1,15 @@
-import type { Choice, Verdict } from '../../core/inverters/choose.ts'
-import { labelLimitsFor } from '../../core/inverters/label-limits.ts'
-import { whatIfsFor } from '../../core/inverters/what-ifs/what-ifs.ts'
-import type { PreparedRange } from '../../core/range/prepare-range.ts'
-import { kitOf, type Plan, type Sizing, type UnitFit } from '../../core/sizing.ts'
-import { sizingWorking } from '../../core/sizing-working.ts'
+import {
+  type Choice,
+  kitOf,
+  labelLimitsFor,
+  type Plan,
+  type PreparedRange,
+  type Sizing,
+  sizingWorking,
+  type UnitFit,
+  type Verdict,
+  whatIfsFor,
+} from '../../core/index.ts'
 import type { FitAnswer, SizingAnswer } from '../../shared/contract/answers.ts'
 import type { EXTRAS, SizingRequest } from '../../shared/contract/plan.ts'
 import type { Writer } from '../../shared/messages/index.ts'

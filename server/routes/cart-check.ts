@@ -1,5 +1,5 @@
 import type { FastifyInstance } from 'fastify'
-import { checkCart } from '../../core/range/cart-check/cart-check.ts'
+import { checkCart } from '../../core/index.ts'
 import type { CartRequest } from '../../shared/contract/cart.ts'
 import { operations } from '../../shared/contract/operations.ts'
 import { routeOf } from '../plugins/contract.ts'

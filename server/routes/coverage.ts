@@ -1,7 +1,5 @@
 import type { FastifyInstance } from 'fastify'
-import { compareCoverage } from '../../core/range/coverage/compare.ts'
-import { prepareRange } from '../../core/range/prepare-range.ts'
-import { BUILT_IN_APPLIANCES } from '../../core/tables/appliances/index.ts'
+import { BUILT_IN_APPLIANCES, compareCoverage, prepareRange } from '../../core/index.ts'
 import { operations } from '../../shared/contract/operations.ts'
 import { type PartList, RANGE_BODY_LIMIT_BYTES } from '../../shared/contract/range-admin.ts'
 import { coverages } from '../coverage/coverages.ts'

@@ -1,7 +1,5 @@
 import type { FastifyReply } from 'fastify'
-import type { PreparedRange } from '../../core/range/prepare-range.ts'
-import type { RuntimeFault } from '../../core/runtime.ts'
-import { type Plan, planFor } from '../../core/sizing.ts'
+import { type Plan, type PreparedRange, planFor, type RuntimeFault } from '../../core/index.ts'
 import type { SizingRequest } from '../../shared/contract/plan.ts'
 import { type Writer, writerFor } from '../../shared/messages/index.ts'
 import { pointerOf } from '../../shared/pointer.ts'

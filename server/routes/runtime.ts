@@ -1,5 +1,5 @@
 import type { FastifyInstance } from 'fastify'
-import { runtimeFor } from '../../core/runtime.ts'
+import { runtimeFor } from '../../core/index.ts'
 import { operations } from '../../shared/contract/operations.ts'
 import type { RuntimeRequest } from '../../shared/contract/plan.ts'
 import { routeOf } from '../plugins/contract.ts'

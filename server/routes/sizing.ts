@@ -1,5 +1,5 @@
 import type { FastifyInstance } from 'fastify'
-import { fitFor, sizeFor } from '../../core/sizing.ts'
+import { fitFor, sizeFor } from '../../core/index.ts'
 import { operations } from '../../shared/contract/operations.ts'
 import type { FitRequest, SizingRequest } from '../../shared/contract/plan.ts'
 import type { DemandRecorder } from '../demand/recorder.ts'

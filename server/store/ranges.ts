@@ -1,5 +1,4 @@
-import { type PreparedRange, prepareRange } from '../../core/range/prepare-range.ts'
-import { BUILT_IN_APPLIANCES } from '../../core/tables/appliances/index.ts'
+import { BUILT_IN_APPLIANCES, type PreparedRange, prepareRange } from '../../core/index.ts'
 import { readRange } from '../../shared/range-reading.ts'
 
 /** The ranges in force, in memory: no shopper waits for anything slower. */

@@ -1,6 +1,5 @@
 import { deflateRaw, inflateRawSync } from 'node:zlib'
-import { type PreparedRange, prepareRange } from '../../core/range/prepare-range.ts'
-import { BUILT_IN_APPLIANCES } from '../../core/tables/appliances/index.ts'
+import { BUILT_IN_APPLIANCES, type PreparedRange, prepareRange } from '../../core/index.ts'
 import { checkStored, type StoredReading } from '../range-files/draft.ts'
 import type { StoredVersion, VersionEntry } from './store.ts'
 

@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto'
-import type { RangeDocument } from '../../core/range/range-document.ts'
+import type { RangeDocument } from '../../core/index.ts'
 import type { NewVersion, VersionEntry, VersionOrigin } from './store.ts'
 
 /** Who makes a version, and how. */

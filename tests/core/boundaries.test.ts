@@ -56,6 +56,15 @@ describe('import arrows', () => {
     expect(imports.length).toBeGreaterThan(100)
   })
 
+  it('the service takes core by its public face, which core itself does not use', () => {
+    const inside = fromRoom('server').filter(
+      ({ from, target }) =>
+        target.startsWith('core/') && target !== 'core/index.ts' && !from.includes('/client/'),
+    )
+    expect(inside.map(describeImport)).toEqual([])
+    expect(fromRoom('core').filter(({ target }) => target === 'core/index.ts')).toEqual([])
+  })
+
   it('core imports nothing outside core', () => {
     const leaks = fromRoom('core').filter(({ target }) => !target.startsWith('core/'))
     expect(leaks.map(describeImport)).toEqual([])

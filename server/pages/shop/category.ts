@@ -1,4 +1,4 @@
-import type { Inverter } from '../../../core/range/range-document.ts'
+import type { Inverter } from '../../../core/index.ts'
 import { escapeHtml } from '../html.ts'
 import { unitDrawing } from './drawing.ts'
 import { money, type Shop, shopPage } from './frame.ts'

@@ -1,4 +1,4 @@
-import type { Inverter } from '../../../core/range/range-document.ts'
+import type { Inverter } from '../../../core/index.ts'
 
 /**
  * A line drawing of a unit: as long as it is strong, with as many outlets as it has, of the shop's country.

@@ -1,4 +1,4 @@
-import type { PreparedRange } from '../../../core/range/prepare-range.ts'
+import type { PreparedRange } from '../../../core/index.ts'
 import { escapeHtml } from '../html.ts'
 import { WIDGET_PATH } from '../widget-files.ts'
 import type { Look } from './looks.ts'
