@@ -60,7 +60,8 @@ export function circuitAnswer(
 function keyOf({ unit: { sku } }: PreparedInverter, supply: Supply): string {
   const { connection, oneWayLengthM, battery, replaceLeads } = supply
   const { kind, limitA } = connection ?? {}
-  return [sku, kind, limitA, oneWayLengthM, battery?.chemistry, battery?.capacityAh, replaceLeads].join('|')
+  const { chemistry, capacityAh } = battery ?? {}
+  return `${sku}|${kind}|${limitA}|${oneWayLengthM}|${chemistry}|${capacityAh}|${replaceLeads}`
 }
 
 function madeCircuit(range: PreparedRange, inverter: PreparedInverter, supply: Supply): CircuitAnswer {

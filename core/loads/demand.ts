@@ -55,12 +55,15 @@ export function demandOf(loads: readonly Load[], takeTurns: readonly (readonly s
 function groupedIds(loads: readonly Load[], takeTurns: readonly (readonly string[])[]): ReadonlySet<string> {
   const grouped = new Set<string>()
   if (takeTurns.length === 0) return grouped
-  const known = new Set(loads.map((load) => load.id))
-  for (const id of takeTurns.flat()) {
-    if (!known.has(id) || grouped.has(id)) {
-      throw new CoreError('inconsistent', 'takeTurns', `${id} must be a load and stand in one group only`)
+  const known = new Set<string>()
+  for (const load of loads) known.add(load.id)
+  for (const group of takeTurns) {
+    for (const id of group) {
+      if (!known.has(id) || grouped.has(id)) {
+        throw new CoreError('inconsistent', 'takeTurns', `${id} must be a load and stand in one group only`)
+      }
+      grouped.add(id)
     }
-    grouped.add(id)
   }
   return grouped
 }

@@ -1,4 +1,4 @@
-import cors from '@fastify/cors'
+import cors, { type FastifyCorsOptions } from '@fastify/cors'
 import type { FastifyInstance, FastifyRequest } from 'fastify'
 import type { Ranges } from '../store/ranges.ts'
 import { sendProblem } from './problems.ts'
@@ -31,8 +31,7 @@ const ALLOWED = {
 export async function registerCors(app: FastifyInstance, ranges: Ranges): Promise<void> {
   // Sets Vary on every reply too: a cache must never give one origin's answer to another.
   await app.register(cors, {
-    delegator: (request, decide) =>
-      decide(null, { ...ALLOWED, origin: readableFrom(ranges, request), preflight: isPreflight(request) }),
+    delegator: (request, decide) => decide(null, leaveFor(ranges, request)),
   })
   app.addHook('onRequest', (request, reply, done) => {
     const shopId = shopAskedFor(request)
@@ -45,6 +44,14 @@ export async function registerCors(app: FastifyInstance, ranges: Ranges): Promis
     sendProblem(reply, 'origin-not-allowed', { detail: ADVICE })
   })
 }
+
+/** What the plugin is told of a request; most come from no page, or from the service's own. */
+function leaveFor(ranges: Ranges, request: FastifyRequest): FastifyCorsOptions {
+  const origin = readableFrom(ranges, request)
+  return origin === false ? NO_LEAVE : { ...ALLOWED, origin, preflight: isPreflight(request) }
+}
+
+const NO_LEAVE = { origin: false } as const
 
 /** The origin that may read the reply to a request: the asker's, any, or none but the service's own pages. */
 function readableFrom(ranges: Ranges, request: FastifyRequest): string | false {

@@ -25,5 +25,6 @@ export function tenThousandth(value: number): number {
  * @returns The figure, rounded
  */
 export function hundredthOrFiner(value: number): number {
+  if (Number.isInteger(value)) return value
   return Math.abs(value) >= 1 ? hundredth(value) : Number(value.toPrecision(4))
 }
