@@ -124,7 +124,8 @@ describe.each(LANGUAGES)('in the language $lang', (told) => {
       await look()
     }
     await guide.on()
-    await guide.host.locator('[part=unit]').waitFor()
+    // The last part of the answer, drawn once its first screenful is seen.
+    await guide.host.locator('[part=working]').waitFor()
     for (const summary of await guide.host.locator('summary').all()) await summary.click()
     await guide.host.locator('table').waitFor()
     await look()

@@ -46,7 +46,8 @@ export class GuidePage {
 
   async toAnswer(): Promise<void> {
     await this.on(3)
-    await this.host.locator('[part=verdict]').waitFor()
+    // Drawn last, once the answer's first screenful is seen.
+    await this.host.locator('[part=working]').waitFor()
   }
 
   /** Whether focus is on this element of the guide. */
