@@ -5,7 +5,7 @@
  */
 Promise.all([import('./elements.ts'), fitElement()]).catch((error: unknown) => {
   console.warn(
-    "tallywatt could not start. 'require-trusted-types-for' takes: trusted-types lit-html 'allow-duplicates'",
+    "tallywatt could not start: Trusted Types must allow trusted-types lit-html 'allow-duplicates'",
     error,
   )
 })

@@ -99,18 +99,12 @@ export function mostAtOnce(
   takeTurns: readonly (readonly string[])[],
   of: (load: Load) => number,
 ): number {
-  const grouped = idsIn(takeTurns)
+  const grouped = new Set<string>()
+  for (const group of takeTurns) for (const id of group) grouped.add(id)
   let sum = 0
   for (const load of loads) if (!grouped.has(load.id)) sum += of(load)
   for (const group of takeTurns) sum += largest(loads, group, of)
   return sum
-}
-
-/** Ids that stand in a group. */
-function idsIn(takeTurns: readonly (readonly string[])[]): ReadonlySet<string> {
-  const ids = new Set<string>()
-  for (const group of takeTurns) for (const id of group) ids.add(id)
-  return ids
 }
 
 function largest(loads: readonly Load[], group: readonly string[], of: (load: Load) => number): number {
