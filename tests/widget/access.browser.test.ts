@@ -268,6 +268,7 @@ describe('the keyboard', () => {
     await guide.host.locator('.group').waitFor()
     await tabTo('[part=next]')
     await page.keyboard.press('Enter')
+    await expect.poll(() => guide.focused('h2')).toBe(true)
     await tabTo('[name=nominalV]')
     await page.keyboard.press('ArrowLeft')
     await expect.poll(() => guide.host.getByLabel('24 V').isChecked()).toBe(true)
