@@ -10,6 +10,8 @@ export default defineConfig({
     setupFiles: ['tests/support/seed.ts'],
     testTimeout: 30_000,
     hookTimeout: 120_000,
+    // What a browser shows may take a while on a busy machine; a second is too short to tell it from never.
+    expect: { poll: { timeout: 10_000 } },
     reporters: ['default', ['json', { outputFile: 'dist/test-report.json' }]],
   },
 })
