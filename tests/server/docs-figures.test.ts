@@ -1,7 +1,7 @@
-import { readFileSync } from 'node:fs'
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { FIGURES } from '../../server/pages/docs/figures/figures-data.ts'
+import { remarks } from '../e2e/support/axe.ts'
 import { launchChromium } from '../support/chromium.ts'
 import { openStaffService, type StaffService } from '../support/staff-service.ts'
 
@@ -128,16 +128,7 @@ describe('in a browser, without a script', () => {
       const context = await browser.newContext({ viewport: { width, height: 900 }, colorScheme })
       const tab = await context.newPage()
       await tab.goto(`${url}/docs/figures${query}`)
-      await tab.evaluate(
-        readFileSync(new URL('../../node_modules/axe-core/axe.min.js', import.meta.url), 'utf8'),
-      )
-      const found = await tab.evaluate(async () => {
-        const { axe } = globalThis as unknown as { axe: typeof import('axe-core') }
-        const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
-        const { violations, incomplete } = await axe.run(document, { runOnly: tags })
-        return [...violations, ...incomplete].map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)
-      })
-      expect(found).toEqual([])
+      expect(await remarks(tab)).toEqual([])
       await context.close()
     },
     120_000,

@@ -1,11 +1,11 @@
 import { execFile } from 'node:child_process'
-import { readFileSync } from 'node:fs'
 import { promisify } from 'node:util'
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { curlOf } from '../../server/pages/docs/curl.ts'
 import { type Operation, operations } from '../../shared/contract/operations.ts'
 import { PROBLEMS } from '../../shared/contract/problem.ts'
+import { remarks } from '../e2e/support/axe.ts'
 import { faultOf } from '../support/checked-replies.ts'
 import { launchChromium } from '../support/chromium.ts'
 import { openStaffService, type StaffService } from '../support/staff-service.ts'
@@ -151,16 +151,7 @@ describe('in a browser, under its own content policy', () => {
         for (const details of document.querySelectorAll('details')) details.open = true
       })
       expect(await tab.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width)
-      await tab.evaluate(
-        readFileSync(new URL('../../node_modules/axe-core/axe.min.js', import.meta.url), 'utf8'),
-      )
-      const found = await tab.evaluate(async () => {
-        const { axe } = globalThis as unknown as { axe: typeof import('axe-core') }
-        const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
-        const { violations, incomplete } = await axe.run(document, { runOnly: tags })
-        return [...violations, ...incomplete].map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)
-      })
-      expect(found).toEqual([])
+      expect(await remarks(tab)).toEqual([])
       await context.close()
     },
     120_000,

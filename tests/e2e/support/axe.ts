@@ -23,3 +23,18 @@ export async function violations(page: Page): Promise<readonly string[]> {
     nodes.map(({ target, any }) => `${id}: ${String(target)} ${any[0]?.message ?? ''}`),
   )
 }
+
+/**
+ * What axe finds wrong on a page or can't decide, advice beyond the guidelines included.
+ *
+ * @param page - The page
+ * @returns A line for each kind of finding
+ */
+export async function remarks(page: Page): Promise<readonly string[]> {
+  await page.evaluate(axe)
+  const { violations, incomplete } = (await page.evaluate(
+    (tags) => Reflect.get(window, 'axe').run(document, { runOnly: tags }),
+    [...TAGS, 'wcag21a', 'best-practice'],
+  )) as AxeResults
+  return [...violations, ...incomplete].map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)
+}
