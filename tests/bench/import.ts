@@ -2,10 +2,10 @@ import { join } from 'node:path'
 import { setTimeout as pause } from 'node:timers/promises'
 import { Agent, request } from 'undici'
 import { writeCsvList } from '../../server/range-files/write-csv-list.ts'
-import { hashOf, makeKeyId, makeSecret } from '../../server/store/key-secret.ts'
 import { openStore } from '../../server/store/open.ts'
 import { seedDemoShops } from '../../server/store/seed.ts'
 import { largeRange } from '../support/large-range.ts'
+import { addBenchKey } from './bench-key.ts'
 import { BENCH_BODIES } from './bodies.ts'
 import { buildRelease, inFolder, quantile, startRelease } from './release.ts'
 
@@ -64,18 +64,7 @@ export async function benchImport(): Promise<void> {
 async function prepareStore(url: string): Promise<string> {
   const store = await openStore(url, 5)
   await seedDemoShops(store)
-  const secret = makeSecret()
-  await store.addKey({
-    id: makeKeyId(),
-    shopId: 'bentcreek',
-    name: 'bench',
-    secretHash: hashOf(secret),
-    scopes: ['read', 'range'],
-    createdAt: new Date().toISOString(),
-    expiresAt: null,
-    revokedAt: null,
-    lastUsedAt: null,
-  })
+  const secret = await addBenchKey(store, 'bentcreek')
   await store.close()
   return secret
 }

@@ -3,11 +3,11 @@ import { setTimeout as pause } from 'node:timers/promises'
 import { fileURLToPath } from 'node:url'
 import { Agent, request } from 'undici'
 import kingcup from '../../server/demo/kingcup.json' with { type: 'json' }
-import { hashOf, makeSecret } from '../../server/store/key-secret.ts'
 import { openStore } from '../../server/store/open.ts'
 import { seedDemoShops } from '../../server/store/seed.ts'
 import { sizingRequestExample } from '../../shared/examples/plans.ts'
 import { freePort, startPostgres } from '../support/postgres.ts'
+import { addBenchKey } from './bench-key.ts'
 
 /**
  * Two instances on one PostgreSQL under load, and the database stopped for 30 s: counts the sizings that failed,
@@ -21,20 +21,9 @@ const PUSHES = 20
 
 const postgres = await startPostgres()
 const url = await postgres.newDatabase()
-const secret = makeSecret()
 const store = await openStore(url, 10)
 await seedDemoShops(store)
-await store.addKey({
-  id: 'key-bench',
-  shopId: 'kingcup',
-  name: 'bench',
-  secretHash: hashOf(secret),
-  scopes: ['read', 'range'],
-  createdAt: new Date().toISOString(),
-  expiresAt: null,
-  revokedAt: null,
-  lastUsedAt: null,
-})
+const secret = await addBenchKey(store, 'kingcup')
 await store.close()
 const agent = new Agent({ connections: CALLERS * 2 })
 const [one, two] = await Promise.all([startInstance(), startInstance()])
