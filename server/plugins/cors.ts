@@ -1,4 +1,4 @@
-import cors, { type FastifyCorsOptions } from '@fastify/cors'
+import cors from '@fastify/cors'
 import type { FastifyInstance, FastifyRequest } from 'fastify'
 import type { Ranges } from '../store/ranges.ts'
 import { sendProblem } from './problems.ts'
@@ -29,9 +29,19 @@ const ALLOWED = {
  * @param ranges - The ranges in force
  */
 export async function registerCors(app: FastifyInstance, ranges: Ranges): Promise<void> {
+  // The plugin tells its function of the origin alone. These three hooks run in one turn, so what the first
+  // finds is still of the same request in the others.
+  let readableBy: string | false = false
+  app.addHook('onRequest', (request, _reply, done) => {
+    readableBy = readableFrom(ranges, request)
+    done()
+  })
   // Sets Vary on every reply too: a cache must never give one origin's answer to another.
   await app.register(cors, {
-    delegator: (request, decide) => decide(null, leaveFor(ranges, request)),
+    ...ALLOWED,
+    origin: (_origin, decide) => decide(null, readableBy),
+    // Other OPTIONS than preflights are readable by nobody, and so not answered as one.
+    strictPreflight: false,
   })
   app.addHook('onRequest', (request, reply, done) => {
     const shopId = shopAskedFor(request)
@@ -39,24 +49,18 @@ export async function registerCors(app: FastifyInstance, ranges: Ranges): Promis
     // Answered here, so that nothing but this 404 can ever be read from any origin.
     if (isUnknown(ranges, request)) return sendProblem(reply, 'unknown-shop')
     // A request with a key is refused with its own reason.
-    if (readableFrom(ranges, request) !== false || request.headers.authorization !== undefined) return done()
+    if (readableBy !== false || request.headers.authorization !== undefined || isOtherOptions(request)) {
+      return done()
+    }
     request.log.warn({ event: 'origin refused', shopId }, 'not let in')
     sendProblem(reply, 'origin-not-allowed', { detail: ADVICE })
   })
 }
 
-/** What the plugin is told of a request; most come from no page, or from the service's own. */
-function leaveFor(ranges: Ranges, request: FastifyRequest): FastifyCorsOptions {
-  const origin = readableFrom(ranges, request)
-  return origin === false ? NO_LEAVE : { ...ALLOWED, origin, preflight: isPreflight(request) }
-}
-
-const NO_LEAVE = { origin: false } as const
-
 /** The origin that may read the reply to a request: the asker's, any, or none but the service's own pages. */
 function readableFrom(ranges: Ranges, request: FastifyRequest): string | false {
   const { origin } = request.headers
-  if (origin === undefined) return false
+  if (origin === undefined || isOtherOptions(request)) return false
   if (request.routeOptions.config.anyOrigin === true) return '*'
   const shopId = shopAskedFor(request)
   if (shopId === undefined) return false
@@ -95,8 +99,9 @@ function isListed(ranges: Ranges, shopId: string, origin: string): boolean {
 
 const ADVICE = 'Add the origin of the page to allowedOrigins of the shop’s range, as the browser sends it.'
 
-function isPreflight(request: FastifyRequest): boolean {
-  return request.method === 'OPTIONS' && request.headers['access-control-request-method'] !== undefined
+/** An OPTIONS that is no preflight. */
+function isOtherOptions({ method, headers }: FastifyRequest): boolean {
+  return method === 'OPTIONS' && headers['access-control-request-method'] === undefined
 }
 
 /** Whether a page of this service itself asks; the browser then wants no leave. */

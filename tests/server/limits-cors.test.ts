@@ -57,6 +57,16 @@ describe('a page of an origin that the shop lists', () => {
     expect(headers['access-control-allow-methods']).not.toContain('PUT')
   })
 
+  it('finds nothing by an OPTIONS that is no preflight', async () => {
+    const { statusCode, headers } = await app.inject({
+      method: 'OPTIONS',
+      url: SIZING,
+      headers: { origin: LISTED },
+    })
+    expect(statusCode).toBe(405)
+    expect(headers['access-control-allow-methods']).toBeUndefined()
+  })
+
   it('may read a problem too', async () => {
     const { statusCode, headers } = await app.inject({
       method: 'POST',
