@@ -32,18 +32,32 @@ export function outlookOf(
  * The battery of a supply at the supply's voltage.
  *
  * @param supply - The supply
- * @returns The same bank each time that the same supply is asked for, so that its model is made once
+ * @returns The same bank each time that the same battery is asked for, so that its model is made once
  */
-export function bankOf(supply: Supply): BatteryBank | undefined {
-  if (supply.battery === undefined) return undefined
-  const known = banks.get(supply)
-  if (known !== undefined) return known
-  const bank = { ...supply.battery, nominalV: supply.nominalV }
-  banks.set(supply, bank)
+export function bankOf({ battery, nominalV }: Supply): BatteryBank | undefined {
+  if (battery === undefined) return undefined
+  if (lastAsked?.battery === battery && lastAsked.bank.nominalV === nominalV) return lastAsked.bank
+  const key = keyOf(battery, nominalV)
+  const bank = banks.get(key) ?? { ...battery, nominalV }
+  if (banks.size >= MOST_REMEMBERED) banks.clear()
+  banks.set(key, bank)
+  lastAsked = { battery, bank }
   return bank
 }
 
-const banks = new WeakMap<Supply, BatteryBank>()
+/** All that a bank is: two with the same key are the same bank. */
+function keyOf(battery: NonNullable<Supply['battery']>, nominalV: number): string {
+  const { chemistry, capacityAh, hourRateH, otherRates, minSocFraction, startSocFraction } = battery
+  const { temperatureC, healthFraction, maxDischargeA, internalResistanceOhm } = battery
+  const rates = otherRates?.map((rate) => `${rate.hourRateH}:${rate.capacityAh}`)
+  const made = `${nominalV}|${chemistry}|${capacityAh}|${hourRateH}|${rates}|${maxDischargeA}|${internalResistanceOhm}`
+  return `${made}|${minSocFraction}|${startSocFraction}|${temperatureC}|${healthFraction}`
+}
+
+/** Most shoppers have one of the same few batteries, and an answer asks for it many times. */
+const banks = new Map<string, BatteryBank>()
+const MOST_REMEMBERED = 500
+let lastAsked: { readonly battery: Supply['battery']; readonly bank: BatteryBank } | undefined
 
 /**
  * Resistance of a circuit's wire.

@@ -5,6 +5,7 @@ import {
   CHEMISTRIES,
   type ChemistryFigures,
   LEAD_ACID_CELL,
+  LEAD_ACID_REFERENCE_C,
   STATED_LITHIUM_RESISTANCE_FACTOR,
   STATED_RESISTANCE_SPREAD,
 } from '../tables/chemistries.ts'
@@ -71,7 +72,7 @@ export interface BankModel {
   readonly ratedEndV: number
   /** Share of the capacity left by age, and by temperature for lithium. */
   readonly capacityShare: number
-  /** Lead-acid only: the temperature's share by discharge time. */
+  /** Lead-acid only: the temperature's share by discharge time; left out where it is 1 throughout. */
   readonly timeShares: TimeShares | undefined
   readonly assumed: readonly AssumedFigure[]
 }
@@ -127,7 +128,7 @@ function madeModel(bank: BatteryBank): BankModel {
     lowestV: lithium ? kind.lowestCellV * cells : 0,
     ratedEndV: (lithium ? kind.lowestCellV : LEAD_ACID_CELL.ratedEndV) * cells,
     capacityShare: healthFraction * (lithium ? lithiumShare(kind, temperatureC) : 1),
-    timeShares: lithium ? undefined : leadAcidShares(temperatureC),
+    timeShares: lithium || temperatureC === LEAD_ACID_REFERENCE_C ? undefined : leadAcidShares(temperatureC),
     assumed: assumedFigures(bank, figures, { sheetOhm, assumedLimitA, rate, cells }),
   }
 }

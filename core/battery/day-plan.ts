@@ -2,7 +2,7 @@ import { requireInRange } from '../errors.ts'
 import { type BankModel, type BatteryBank, bankModel } from './bank.ts'
 import { breaks, type RunLimit, runEnd, type SteadyLoad } from './discharge.ts'
 import { type InverterLosses, inverterInputW } from './inverter-input.ts'
-import { loadCurrentA, operatingPoint } from './operating-point.ts'
+import { loadCurrentA } from './operating-point.ts'
 import { capacityAtCurrentAh } from './rate-capacity.ts'
 import { shareAtHours } from './temperature.ts'
 
@@ -42,7 +42,6 @@ export interface DayStretch {
   readonly dcPowerW: number
   /** At its end. */
   readonly socFraction: number
-  readonly terminalV: number
 }
 
 /** What a day's plan does to a bank. */
@@ -93,8 +92,7 @@ export function planDay(question: DayQuestion): DayPlan {
     const run = runStretch(model, load, { soc, hours: stretch.hours })
     soc = run.soc
     energyWh += run.hours * stretch.dcPowerW
-    const terminalV = operatingPoint(model, soc, stretch.dcPowerW, cableOhm)?.terminalV ?? 0
-    done.push({ ...stretch, fromH, hours: run.hours, socFraction: soc, terminalV })
+    done.push({ ...stretch, fromH, hours: run.hours, socFraction: soc })
     fromH += run.hours
     if (run.limitedBy !== undefined) {
       stopped = { atH: fromH, limitedBy: run.limitedBy, loadIds: stretch.loadIds }

@@ -29,8 +29,11 @@ export interface RateCapacity {
  */
 export function capacityAtCurrentAh(rate: RateCapacity, currentA: number): number {
   const share = currentA / rate.scaleA
-  if (rate.law === 'generalised-peukert') return rate.chargeAh / (1 + share ** rate.exponent)
-  return share <= 1 ? rate.chargeAh : rate.chargeAh * share ** -rate.exponent
+  // The innermost step of a run: written so, the power costs half of what the operator's last digit does.
+  if (rate.law === 'generalised-peukert') {
+    return rate.chargeAh / (1 + Math.exp(rate.exponent * Math.log(share)))
+  }
+  return share <= 1 ? rate.chargeAh : rate.chargeAh * Math.exp(-rate.exponent * Math.log(share))
 }
 
 /**

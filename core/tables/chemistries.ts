@@ -349,6 +349,9 @@ export const STATED_RESISTANCE_SPREAD: readonly [number, number] = [0.9, 1.1]
 /** Discharge times of the columns of {@link LEAD_ACID_TEMPERATURE_ROWS}. [h] */
 export const LEAD_ACID_TEMPERATURE_HOURS = [0.25, 1, 5, 8, 20] as const
 
+/** Where the shares of {@link LEAD_ACID_TEMPERATURE_ROWS} are all 1. [C] */
+export const LEAD_ACID_REFERENCE_C = 25
+
 /** Share of a lead-acid battery's capacity by temperature [C] and discharge time. king-knight-2003. */
 export const LEAD_ACID_TEMPERATURE_ROWS: readonly (readonly [number, ...number[]])[] = [
   [-9.4, 0.55, 0.58, 0.65, 0.705, 0.735],

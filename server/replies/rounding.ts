@@ -19,12 +19,18 @@ export function tenThousandth(value: number): number {
 }
 
 /**
- * A figure of any kind as it goes over the wire: to the hundredth, small ones to four significant figures.
+ * A figure of any kind as it goes over the wire: to the hundredth, those below 1 to four significant figures or
+ * 15 decimals.
  *
  * @param value - Any finite figure
  * @returns The figure, rounded
  */
 export function hundredthOrFiner(value: number): number {
   if (Number.isInteger(value)) return value
-  return Math.abs(value) >= 1 ? hundredth(value) : Number(value.toPrecision(4))
+  if (Math.abs(value) >= 1) return hundredth(value)
+  const scale = 10 ** Math.min(FINEST_DECIMALS, 3 - Math.floor(Math.log10(Math.abs(value))))
+  return Math.round(value * scale) / scale
 }
+
+/** What is smaller is left over from arithmetic. */
+const FINEST_DECIMALS = 15
