@@ -8,7 +8,6 @@ import { registerShopPages } from './pages/shop/index.ts'
 import { registerStaff } from './pages/staff/index.ts'
 import { registerStrict } from './pages/strict/index.ts'
 import { registerWidgetFiles } from './pages/widget-files.ts'
-import { AJV_OPTIONS } from './plugins/contract.ts'
 import { registerCors } from './plugins/cors.ts'
 import { type Draining, registerDraining } from './plugins/draining.ts'
 import { loadGauges, storeGauges } from './plugins/gauges.ts'
@@ -30,6 +29,7 @@ import { requestIds } from './plugins/request-id.ts'
 import { registerRequestLog, sharedLogger } from './plugins/request-log.ts'
 import { loadShedding } from './plugins/shedding.ts'
 import { registerSlowBodies } from './plugins/slow-bodies.ts'
+import { lazyValidators } from './plugins/validators.ts'
 import { registerCartCheck } from './routes/cart-check.ts'
 import { registerCoverage } from './routes/coverage.ts'
 import { registerDemand } from './routes/demand.ts'
@@ -77,6 +77,7 @@ export async function buildApp({
   const nextId = requestIds()
   const shedding = loadShedding({ settings, ranges, nextId })
   const { serverFactory } = shedding
+  const validators = lazyValidators()
   const app = Fastify({
     ...serverLimits(settings),
     ...(serverFactory && { serverFactory }),
@@ -88,9 +89,10 @@ export async function buildApp({
     return503OnClosing: false,
     clientErrorHandler: malformedHandler(() => nextId({ headers: {} }), settings.publicUrl),
     frameworkErrors: answerFrameworkError,
-    ajv: { customOptions: AJV_OPTIONS },
+    schemaController: validators.schemaController,
     logController: new LogController({ disableRequestLogging: true }),
   })
+  validators.register(app)
   const inFlight = registerInFlight(app)
   registerHeaders(app, settings.publicUrl)
   registerProblems(app, settings.publicUrl)

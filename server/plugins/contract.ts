@@ -5,9 +5,6 @@ import { jsonSchemaOf } from '../../shared/json-schema.ts'
 /** The part of a route that its operation fixes. */
 export type ContractRoute = Pick<RouteOptions, 'method' | 'url' | 'schema' | 'config'>
 
-/** How bodies are held to their schema: nothing converted, nothing dropped, refused at the first fault. */
-export const AJV_OPTIONS = { coerceTypes: false, removeAdditional: false, allErrors: false } as const
-
 /**
  * A route's address and validation, as its operation in the contract has them. Replies are written as they are
  * built: a serialiser made from a schema takes longer over them than the engine's own, and the tests hold every

@@ -1,6 +1,6 @@
 import { isIP } from 'node:net'
 import { setTimeout as pause } from 'node:timers/promises'
-import { Agent, type Dispatcher, request } from 'undici'
+import type { Agent, request } from 'undici'
 import { RANGE_BODY_LIMIT_BYTES } from '../../shared/contract/range-admin.ts'
 import { isPublicAddress, publicLookup, type Resolve } from './public-address.ts'
 
@@ -55,18 +55,24 @@ const WHOLE_MS = 30_000
  */
 export function rangeFetcher(options: FetcherOptions): RangeFetcher {
   const { allowPrivate, resolve, retryMs = 1000, answerMs = ANSWER_MS, wholeMs = WHOLE_MS } = options
-  const agent = new Agent({
-    connect: { timeout: CONNECT_MS, ...(allowPrivate ? {} : { lookup: publicLookup(resolve) }) },
-    headersTimeout: answerMs,
-    bodyTimeout: answerMs,
-    maxResponseSize: RANGE_BODY_LIMIT_BYTES,
-  })
+  let agent: Agent | undefined
+  /** Loaded when it is first needed: most services have nothing to fetch, and the start need not wait for it. */
+  const open = async () => {
+    const undici = await import('undici')
+    agent ??= new undici.Agent({
+      connect: { timeout: CONNECT_MS, ...(allowPrivate ? {} : { lookup: publicLookup(resolve) }) },
+      headersTimeout: answerMs,
+      bodyTimeout: answerMs,
+      maxResponseSize: RANGE_BODY_LIMIT_BYTES,
+    })
+    return { agent, request: undici.request }
+  }
   return {
     async fetch(url, known) {
       const address = allowedUrl(url, allowPrivate)
       for (let tried = 1; ; tried += 1) {
         try {
-          return await fetchOnce({ agent, url: address, known, wholeMs })
+          return await fetchOnce({ ...(await open()), url: address, known, wholeMs })
         } catch (error) {
           const passing = error instanceof FetchRangeError && error.passing
           if (!passing || tried === TRIES) throw error
@@ -74,7 +80,7 @@ export function rangeFetcher(options: FetcherOptions): RangeFetcher {
         }
       }
     },
-    close: () => agent.destroy(),
+    close: async () => agent?.destroy(),
   }
 }
 
@@ -92,7 +98,8 @@ function allowedUrl(text: string, allowPrivate: boolean): URL {
 }
 
 async function fetchOnce(asked: {
-  readonly agent: Dispatcher
+  readonly agent: Agent
+  readonly request: typeof request
   readonly url: URL
   readonly known: string | undefined
   readonly wholeMs: number
@@ -102,7 +109,7 @@ async function fetchOnce(asked: {
   let etag: string | undefined
   let bytes: Uint8Array
   try {
-    const answer = await request(url, {
+    const answer = await asked.request(url, {
       dispatcher: agent,
       signal: AbortSignal.timeout(wholeMs),
       headers: { accept: 'application/json', ...(known === undefined ? {} : { 'if-none-match': known }) },

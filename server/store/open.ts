@@ -1,6 +1,5 @@
 import { setTimeout as pause } from 'node:timers/promises'
 import type { Backend } from './backend.ts'
-import { postgresBackend } from './postgres.ts'
 import { sqlStore } from './sql-store.ts'
 import { isSqliteUnavailable, sqliteBackend } from './sqlite.ts'
 import { type Store, StoreUnavailableError } from './store.ts'
@@ -18,7 +17,7 @@ export async function openStore(url: string, waitS: number): Promise<Store> {
   for (;;) {
     let store: Store | undefined
     try {
-      store = sqlStore(backendFor(url))
+      store = sqlStore(await backendFor(url))
       await store.migrate()
       return store
     } catch (error) {
@@ -33,6 +32,9 @@ export async function openStore(url: string, waitS: number): Promise<Store> {
   }
 }
 
-function backendFor(url: string): Backend {
-  return url.startsWith('sqlite:') ? sqliteBackend(url.slice('sqlite:'.length)) : postgresBackend(url)
+async function backendFor(url: string): Promise<Backend> {
+  if (url.startsWith('sqlite:')) return sqliteBackend(url.slice('sqlite:'.length))
+  // Loaded where it is asked for: the start of the others need not wait for it.
+  const { postgresBackend } = await import('./postgres.ts')
+  return postgresBackend(url)
 }

@@ -1,6 +1,6 @@
 import Fastify from 'fastify'
 import type { z } from 'zod/v3'
-import { AJV_OPTIONS } from '../../server/plugins/contract.ts'
+import { AJV_OPTIONS } from '../../server/plugins/validators.ts'
 import { sizingAnswerSchema } from '../../shared/contract/answers.ts'
 import { sizingRequestSchema } from '../../shared/contract/plan.ts'
 import { type JsonSchema, jsonSchemaOf } from '../../shared/json-schema.ts'

@@ -1,13 +1,12 @@
 import { type ChildProcess, fork } from 'node:child_process'
-import { fileURLToPath } from 'node:url'
+import { join } from 'node:path'
 import autocannon from 'autocannon'
-import { build } from 'esbuild'
 import { BENCH_BODIES, type BenchBody } from './bodies.ts'
+import { buildAsReleased } from './release.ts'
 
 const ROUNDS = 3
 const SECONDS = 4
 const CONNECTIONS = 32
-const SERVER = fileURLToPath(new URL('../../dist/bench/endpoint-server.js', import.meta.url))
 
 interface Measured {
   readonly perSecond: number
@@ -16,21 +15,14 @@ interface Measured {
 
 /** Prints the endpoint's requests a second as a ratio of a bare route's, rounds taken in turns. */
 export async function benchEndpoint(): Promise<void> {
-  // As a release is built: loaders that keep function names slow every closure down.
-  await build({
-    entryPoints: [fileURLToPath(new URL('./endpoint-server.ts', import.meta.url))],
-    outfile: SERVER,
-    bundle: true,
-    platform: 'node',
-    format: 'esm',
-    packages: 'external',
-  })
-  for (const name of Object.keys(BENCH_BODIES) as readonly BenchBody[]) await benchBody(name)
+  const folder = await buildAsReleased('endpoint', { server: './endpoint-server.ts' })
+  for (const name of Object.keys(BENCH_BODIES) as readonly BenchBody[])
+    await benchBody(join(folder, 'server.js'), name)
 }
 
-async function benchBody(name: BenchBody): Promise<void> {
-  const bare = await start('bare', name)
-  const real = await start('service', name)
+async function benchBody(server: string, name: BenchBody): Promise<void> {
+  const bare = await start(server, 'bare', name)
+  const real = await start(server, 'service', name)
   const rounds: { readonly ratio: number; readonly line: string }[] = []
   for (let round = 0; round < ROUNDS; round += 1) {
     const base = await load(bare.url, name)
@@ -48,8 +40,12 @@ async function benchBody(name: BenchBody): Promise<void> {
   real.child.kill()
 }
 
-function start(mode: 'bare' | 'service', name: BenchBody): Promise<{ url: string; child: ChildProcess }> {
-  const child = fork(SERVER, [mode, name], { execArgv: [] })
+function start(
+  server: string,
+  mode: 'bare' | 'service',
+  name: BenchBody,
+): Promise<{ url: string; child: ChildProcess }> {
+  const child = fork(server, [mode, name], { execArgv: [] })
   return new Promise((resolve, reject) => {
     child.once('message', (url) => resolve({ url: String(url), child }))
     child.once('exit', (code) => reject(new Error(`the ${mode} server ended with ${code}`)))

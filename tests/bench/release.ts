@@ -4,8 +4,9 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
+import { serverBuild } from '../../server/bundle.ts'
 
-const FOLDER = fileURLToPath(new URL('../../dist/bench/release', import.meta.url))
+const FOLDER = fileURLToPath(new URL('../../dist/bench', import.meta.url))
 
 /** A service as an operator runs it, in a process of its own. */
 export interface Release {
@@ -16,16 +17,29 @@ export interface Release {
 
 /** Builds the service as a release is built. */
 export async function buildRelease(): Promise<void> {
-  const source = (path: string) => fileURLToPath(new URL(`../../server/${path}`, import.meta.url))
-  await build({
-    entryPoints: { main: source('main.ts'), 'range-worker': source('range-files/range-worker.ts') },
-    outdir: FOLDER,
-    bundle: true,
-    platform: 'node',
-    format: 'esm',
-    target: 'node20.19',
-    packages: 'external',
+  await buildAsReleased('release', {
+    main: '../../server/main.ts',
+    'range-worker': '../../server/range-files/range-worker.ts',
   })
+}
+
+/**
+ * Builds a server of a bench with the options of a release: how code is put together changes its speed.
+ *
+ * @param name - Of the bench
+ * @param entryPoints - Files by name, seen from here
+ * @returns The folder with the built files
+ */
+export async function buildAsReleased(
+  name: string,
+  entryPoints: Readonly<Record<string, string>>,
+): Promise<string> {
+  const folder = join(FOLDER, name)
+  const sources = Object.entries(entryPoints).map(
+    ([entry, path]) => [entry, fileURLToPath(new URL(path, import.meta.url))] as const,
+  )
+  await build(serverBuild(Object.fromEntries(sources), folder))
+  return folder
 }
 
 /**
@@ -39,7 +53,7 @@ export async function startRelease(
   environment: Readonly<Record<string, string>>,
   nodeOptions: readonly string[] = [],
 ): Promise<Release> {
-  const child = spawn(process.execPath, [...nodeOptions, join(FOLDER, 'main.js')], {
+  const child = spawn(process.execPath, [...nodeOptions, join(FOLDER, 'release', 'main.js')], {
     env: {
       PATH: process.env.PATH,
       PORT: '0',

@@ -1,14 +1,12 @@
 import { type ChildProcess, fork } from 'node:child_process'
-import { fileURLToPath } from 'node:url'
+import { join } from 'node:path'
 import autocannon from 'autocannon'
-import { build } from 'esbuild'
 import { Agent, request } from 'undici'
 import { readConfig } from '../../server/config.ts'
-import { quantile } from './release.ts'
+import { buildAsReleased, quantile } from './release.ts'
 
 const ROUNDS = 2
 const SECONDS = 4
-const SERVER = fileURLToPath(new URL('../../dist/bench/shedding-server.js', import.meta.url))
 
 /**
  * Prints what is left of the answers a second, and how long they take, when more is asked than the processor can
@@ -17,18 +15,11 @@ const SERVER = fileURLToPath(new URL('../../dist/bench/shedding-server.js', impo
  * nobody turned away one second after it is over.
  */
 export async function benchShedding(): Promise<void> {
-  await build({
-    entryPoints: [fileURLToPath(new URL('./shedding-server.ts', import.meta.url))],
-    outfile: SERVER,
-    bundle: true,
-    platform: 'node',
-    format: 'esm',
-    packages: 'external',
-  })
+  const folder = await buildAsReleased('shedding', { server: './shedding-server.ts' })
   const released = readConfig({})
   if (!released.ok) throw new Error('the defaults are faulty')
   for (const shedAfterMs of [released.config.settings.shedAfterMs, 1e9]) {
-    const child = fork(SERVER, [String(shedAfterMs)], { execArgv: [] })
+    const child = fork(join(folder, 'server.js'), [String(shedAfterMs)], { execArgv: [] })
     const url = await new Promise<string>((resolve) => child.once('message', (text) => resolve(String(text))))
     const load = (connections: number, overallRate?: number) =>
       flood({ url, child }, connections, overallRate)
