@@ -54,6 +54,12 @@ export function storeGauges(live: Live): readonly Gauge[] {
       read: () => live.ranges.shopIds().length,
     },
     {
+      name: 'tallywatt_unchecked_shops',
+      help: 'Shops whose range has yet to be held to the contract since the start; each is when it is first asked for, too.',
+      type: 'gauge',
+      read: () => live.state().unchecked,
+    },
+    {
       name: 'tallywatt_faulty_shops',
       help: 'Shops whose newest version in the store cannot be used.',
       type: 'gauge',

@@ -23,6 +23,8 @@ export interface LiveState {
   readonly available: boolean
   /** Time since it last answered, whatever the clock on the wall has done. [ms] */
   readonly ageMs: number
+  /** Shops whose range has yet to be held to the contract. */
+  readonly unchecked: number
   /** Shops whose version in force can't be used, by shop id: the last good one is served, or none. */
   readonly faulty: ReadonlyMap<string, string>
 }
@@ -187,7 +189,12 @@ export async function openLive(options: LiveOptions): Promise<Live> {
     ranges: { current: (shopId) => shelf.get(shopId)?.range, shopIds: shelf.ids },
     keys,
     held: shelf.get,
-    state: () => ({ available, ageMs: performance.now() - answeredAt, faulty }),
+    state: () => ({
+      available,
+      ageMs: performance.now() - answeredAt,
+      unchecked: shelf.uncheckedCount(),
+      faulty,
+    }),
     reader,
     refresh,
     take: (stored) => take(stored),

@@ -17,6 +17,8 @@ export interface Shelf {
   entry(shopId: string): VersionEntry | undefined
   ids(): readonly string[]
   size(): number
+  /** Versions that have not been held to the contract yet. */
+  uncheckedCount(): number
   /** Holds a version in the place of the one before. */
   put(stored: StoredVersion, state: 'checked' | 'unchecked'): void
   /** A version that has not been held to the contract yet. */
@@ -115,6 +117,7 @@ export function rangeShelf({ readyBytes = READY_BYTES, onFault }: ShelfOptions):
     entry: (shopId) => slots.get(shopId)?.entry,
     ids: () => [...slots.keys()],
     size: () => slots.size,
+    uncheckedCount: () => unchecked.size,
     put({ text, ...entry }, state) {
       const before = slots.get(entry.shopId)
       if (before !== undefined) forget(before)

@@ -112,8 +112,9 @@ async function benchShops(urls: ReadonlyMap<number, string>): Promise<void> {
     const service = await startRelease(settings(urls.get(count) ?? ''))
     await settled(service)
     services.set(count, service)
+    const memoryBytes = await metric(service, 'process_resident_memory_bytes')
     console.log(
-      `growth, ${count} shops: ${((await memoryOf(service)) / 1e6).toFixed(0)} MB of memory, all checked and packed`,
+      `growth, ${count} shops: ${(memoryBytes / 1e6).toFixed(0)} MB of memory, all checked and packed`,
     )
   }
   for (const [what, idsOf] of [
@@ -156,22 +157,15 @@ async function rateOf({ url }: Release, ids: readonly string[]): Promise<number>
   return result.requests.average
 }
 
-/** Waits until the memory no longer changes by more than a twentieth a second: every range has been checked. */
+/** Waits until every range has been checked, and the last of them packed. */
 async function settled(service: Release): Promise<void> {
-  let before = 0
-  for (
-    let now = await memoryOf(service);
-    Math.abs(now - before) > before / 20;
-    now = await memoryOf(service)
-  ) {
-    before = now
-    await pause(1000)
-  }
+  while ((await metric(service, 'tallywatt_unchecked_shops')) > 0) await pause(500)
+  await pause(1000)
 }
 
-async function memoryOf({ url }: Release): Promise<number> {
+async function metric({ url }: Release, name: string): Promise<number> {
   const { body } = await request(`${url}/metrics`)
-  return Number(/^process_resident_memory_bytes (\d+)/m.exec(await body.text())?.[1])
+  return Number(new RegExp(`^${name} (\\d+)`, 'm').exec(await body.text())?.[1])
 }
 
 /** What a thousand shops take in memory, packed and made ready. */

@@ -95,6 +95,7 @@ describe('GET /metrics', () => {
     await staff.close()
     expect(found.get('tallywatt_store_available')).toBe(1)
     expect(found.get('tallywatt_shops')).toBe(2)
+    expect(found.get('tallywatt_unchecked_shops')).toBe(0)
     expect(found.get('tallywatt_faulty_shops')).toBe(0)
   })
 
