@@ -1,5 +1,5 @@
 import type { FindingCode } from './advice/findings.ts'
-import type { BatteryBank } from './battery/bank.ts'
+import { type BatteryBank, keepModel } from './battery/bank.ts'
 import { fedBy } from './battery-side/fed-inverter.ts'
 import { type BatteryOutlook, batteryOutlook } from './battery-side/outlook.ts'
 import type { CircuitAnswer } from './circuit-side.ts'
@@ -38,10 +38,15 @@ export function bankOf({ battery, nominalV }: Supply): BatteryBank | undefined {
   if (battery === undefined) return undefined
   if (lastAsked?.battery === battery && lastAsked.bank.nominalV === nominalV) return lastAsked.bank
   const key = keyOf(battery, nominalV)
-  const bank = banks.get(key) ?? { ...battery, nominalV }
-  if (banks.size >= MOST_REMEMBERED) banks.clear()
-  banks.set(key, bank)
+  const bank = banks.get(key) ?? remembered(key, { ...battery, nominalV })
   lastAsked = { battery, bank }
+  return bank
+}
+
+function remembered(key: string, bank: BatteryBank): BatteryBank {
+  if (banks.size >= MOST_REMEMBERED) banks.clear()
+  keepModel(bank)
+  banks.set(key, bank)
   return bank
 }
 

@@ -39,18 +39,29 @@ export function dayOutlookOf(question: BatteryQuestion, bank: BatteryBank): DayO
   return dayOutlook(bankModel(bank), stretches, { cutOffV: inverter.cutOffV, cableOhm: cableResistanceOhm })
 }
 
-/** Candidates of one question have most loads and units in common, and a day does not depend on who takes turns. */
-const stretchesByLoads = new WeakMap<readonly Load[], Map<FedInverter, readonly Stretch[]>>()
+/**
+ * Candidates of one question have most loads and units in common, and a day does not depend on who takes turns.
+ * Only the last few, in a map that is replaced: what is held weakly, or was in a map that has been cleared, stays
+ * until the next full collection of garbage.
+ */
+let stretchesByLoads = new Map<readonly Load[], Map<FedInverter, readonly Stretch[]>>()
+const MOST_REMEMBERED = 16
 
 function stretchesOf(question: BatteryQuestion): readonly Stretch[] {
   const { demand, inverter } = question
-  const kept = stretchesByLoads.get(demand.loads) ?? new Map<FedInverter, readonly Stretch[]>()
+  const kept = stretchesByLoads.get(demand.loads) ?? remembered(demand.loads)
   const known = kept.get(inverter)
   if (known !== undefined) return known
   const made = dayStretches(plannedOf(question))
   kept.set(inverter, made)
-  stretchesByLoads.set(demand.loads, kept)
   return made
+}
+
+function remembered(loads: readonly Load[]): Map<FedInverter, readonly Stretch[]> {
+  if (stretchesByLoads.size >= MOST_REMEMBERED) stretchesByLoads = new Map()
+  const kept = new Map<FedInverter, readonly Stretch[]>()
+  stretchesByLoads.set(loads, kept)
+  return kept
 }
 
 function plannedOf({ demand, inverter }: BatteryQuestion) {

@@ -83,22 +83,34 @@ export interface BankModel {
  * @param bank - The bank as described
  * @returns The model, with the figures that were assumed
  * @throws CoreError `out_of_range`, naming the field and its bounds
- * @remarks Kept as long as the description is. Resistance: the sheet's figure, or the chemistry's resistance times capacity, times the factor for
- * a steady load, over health (assumption), times the temperature's factor for lithium.
+ * @remarks Kept until another bank is asked for, or for good by {@link keepModel}. Resistance: the sheet's figure,
+ * or the chemistry's resistance times capacity, times the factor for a steady load, over health (assumption), times
+ * the temperature's factor for lithium.
  * @source battery-model-fit
  */
 export function bankModel(bank: BatteryBank): BankModel {
-  const known = models.get(bank)
-  if (known !== undefined) return known
-  const model = madeModel(bank)
-  models.set(bank, model)
-  return model
+  if (lastModel?.bank === bank) return lastModel
+  lastModel = models.get(bank) ?? makeBankModel(bank)
+  return lastModel
 }
 
-/** One answer asks a bank's model many times, and a range's banks are asked again with every answer. */
+/** Of a bank, an answer asks several things one after another. */
+let lastModel: BankModel | undefined
+
+/**
+ * Makes the model of a bank that will be asked for again and again, and keeps it as long as the bank is.
+ *
+ * @param bank - The bank
+ * @throws CoreError `out_of_range`, naming the field and its bounds
+ */
+export function keepModel(bank: BatteryBank): void {
+  models.set(bank, makeBankModel(bank))
+}
+
+/** Not for every bank: a model names its bank, so what is held weakly goes only with a full collection of garbage. */
 const models = new WeakMap<BatteryBank, BankModel>()
 
-function madeModel(bank: BatteryBank): BankModel {
+function makeBankModel(bank: BatteryBank): BankModel {
   requireBank(bank)
   const figures = CHEMISTRIES[bank.chemistry]
   const { kind } = figures

@@ -1,12 +1,16 @@
 import { type ChildProcess, fork } from 'node:child_process'
 import { join } from 'node:path'
 import autocannon from 'autocannon'
+import { Agent, request } from 'undici'
 import { BENCH_BODIES, type BenchBody } from './bodies.ts'
-import { buildAsReleased } from './release.ts'
+import { buildAsReleased, quantile } from './release.ts'
+import { steadily } from './steadily.ts'
 
 const ROUNDS = 3
 const SECONDS = 4
 const CONNECTIONS = 32
+/** Callers of a busy day, who ask for half of what the service can answer. */
+const BUSY_CONNECTIONS = 64
 
 interface Measured {
   readonly perSecond: number
@@ -23,7 +27,7 @@ export async function benchEndpoint(): Promise<void> {
 async function benchBody(server: string, name: BenchBody): Promise<void> {
   const bare = await start(server, 'bare', name)
   const real = await start(server, 'service', name)
-  const rounds: { readonly ratio: number; readonly line: string }[] = []
+  const rounds: { readonly ratio: number; readonly own: number; readonly line: string }[] = []
   for (let round = 0; round < ROUNDS; round += 1) {
     const base = await load(bare.url, name)
     const own = await load(real.url, name)
@@ -31,13 +35,43 @@ async function benchBody(server: string, name: BenchBody): Promise<void> {
     const line =
       `bare ${base.perSecond.toFixed(0)}/s p99 ${base.p99} ms, service ${own.perSecond.toFixed(0)}/s ` +
       `p99 ${own.p99} ms`
-    rounds.push({ ratio, line })
+    rounds.push({ ratio, own: own.perSecond, line })
   }
   rounds.sort((a, b) => a.ratio - b.ratio)
   const median = rounds[Math.floor(ROUNDS / 2)]
   console.log(`sizing endpoint, ${name.padEnd(8)} median ratio ${median?.ratio.toFixed(2)} (${median?.line})`)
+  const capacity = quantile(
+    rounds.map(({ own }) => own),
+    0.5,
+  )
+  const took = await busyDay(real.url, name, capacity / 2)
+  console.log(
+    `  ${BUSY_CONNECTIONS} connections, ${(capacity / 2).toFixed(0)}/s, half of what it can: p50 ${quantile(took, 0.5).toFixed(1)} ms, p99 ${quantile(took, 0.99).toFixed(1)} ms [10]`,
+  )
   bare.child.kill()
   real.child.kill()
+}
+
+/** Milliseconds that each answer takes when the service is asked steadily. */
+async function busyDay(url: string, name: BenchBody, perSecond: number): Promise<readonly number[]> {
+  const agent = new Agent({ connections: BUSY_CONNECTIONS })
+  const body = JSON.stringify(BENCH_BODIES[name])
+  const ask = async () => {
+    const start = performance.now()
+    const reply = await request(`${url}/v1/shops/kingcup/sizing`, {
+      dispatcher: agent,
+      method: 'POST',
+      headers: { 'content-type': 'application/json' },
+      body,
+    })
+    await reply.body.dump()
+    if (reply.statusCode !== 200) throw new Error(`a sizing was answered with ${reply.statusCode}`)
+    return performance.now() - start
+  }
+  await steadily(ask, perSecond, SECONDS)
+  const took = await steadily(ask, perSecond, SECONDS)
+  await agent.close()
+  return took
 }
 
 function start(

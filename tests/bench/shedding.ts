@@ -4,6 +4,7 @@ import autocannon from 'autocannon'
 import { Agent, request } from 'undici'
 import { readConfig } from '../../server/config.ts'
 import { buildAsReleased, quantile } from './release.ts'
+import { steadily } from './steadily.ts'
 
 const ROUNDS = 2
 const SECONDS = 4
@@ -100,7 +101,6 @@ async function askRestlessly(url: string, connections: number): Promise<Omit<Flo
 async function askSteadily(url: string, connections: number, rate: number): Promise<Omit<Flood, 'perCpuS'>> {
   const agent = new Agent({ connections })
   const servedMs: number[] = []
-  const asked: Promise<void>[] = []
   let turnedAway = 0
   const askOne = async () => {
     const start = performance.now()
@@ -115,12 +115,7 @@ async function askSteadily(url: string, connections: number, rate: number): Prom
       await body.dump()
     }),
   )
-  const start = performance.now()
-  for (let now = 0; now < 1000 * SECONDS; now = performance.now() - start) {
-    while (asked.length < (now / 1000) * rate) asked.push(askOne())
-    await new Promise((resolve) => setTimeout(resolve, 2))
-  }
-  await Promise.all(asked)
+  await steadily(askOne, rate, SECONDS)
   await agent.close()
   return { answered: servedMs.length, turnedAway, servedMs }
 }

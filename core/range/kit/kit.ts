@@ -1,6 +1,7 @@
 import type { BatteryBank } from '../../battery/bank.ts'
 import { bankCarries } from '../../battery-side/battery-answer.ts'
 import { fedBy } from '../../battery-side/fed-inverter.ts'
+import { bankOf } from '../../supply-side.ts'
 import type { PartBase } from '../range-document.ts'
 import { type AtHand, atHandOf } from './at-hand.ts'
 import {
@@ -153,7 +154,7 @@ function ownedBank(search: Search): ChosenBank | undefined {
   const { supply, atHand, need, wish } = search
   const vehicle = need.kind === 'vehicle-socket'
   const isWish = wish?.buyBattery === true && !vehicle
-  const stated = supply.battery && { ...supply.battery, nominalV: supply.nominalV }
+  const stated = bankOf(supply)
   if (stated !== undefined && !isWish) return asChosen(search, 'owned', stated)
   for (const { battery, quantity } of isWish ? [] : atHand.batteries) {
     const inSeries = supply.nominalV / battery.part.nominalV
@@ -185,12 +186,13 @@ function standardBank(search: Search): ChosenBank {
   const wishedAh = wish?.buyBattery === true ? (supply.battery?.capacityAh ?? 0) : 0
   const temperatureC = supply.battery?.temperatureC
   const { resistanceOhm } = standardCable(need, { chemistry, capacityAh: LARGEST_STANDARD_AH })
-  const bankOf = (capacityAh: number): BatteryBank => {
+  const bankWith = (capacityAh: number): BatteryBank => {
     return { nominalV: supply.nominalV, chemistry, capacityAh, temperatureC }
   }
-  const does = (capacityAh: number) => carries(search, { ...chosen, bank: bankOf(capacityAh) }, resistanceOhm)
+  const does = (capacityAh: number) =>
+    carries(search, { ...chosen, bank: bankWith(capacityAh) }, resistanceOhm)
   const capacityAh = leastThatDoes(Math.max(1, chosen.neededCapacityAh, wishedAh), does)
-  return { ...chosen, neededCapacityAh: capacityAh, bank: bankOf(capacityAh) }
+  return { ...chosen, neededCapacityAh: capacityAh, bank: bankWith(capacityAh) }
 }
 
 /** Largest bank that is named. [Ah] */
