@@ -1,5 +1,7 @@
 /** Deepest nesting of arrays and objects that is read. */
 const DEPTH_LIMIT = 20
+/** Most keys of one object: the contract knows none with half as many, and to tell of each would take long. */
+const KEYS_LIMIT = 100
 /** From so many keys on, a set finds a duplicate sooner than a look at each. */
 const SET_FROM = 12
 
@@ -9,8 +11,9 @@ const BACKSLASH = 92
 
 /**
  * Finds what JSON allows but readers don't agree on, or can't hold (RFC 8259, 4, 8.2 and 9; RFC 7493): a key
- * that stands twice in an object, half of a surrogate pair, NUL, deep nesting, and keys that mean something to
- * JavaScript itself. Numbers beyond a double are left to the contract, which says where they stand.
+ * that stands twice in an object, half of a surrogate pair, NUL, deep nesting, more keys than any object of the
+ * contract has, and keys that mean something to JavaScript itself. Numbers beyond a double are left to the
+ * contract, which says where they stand.
  *
  * @param text - Text that JSON.parse has read without error
  * @returns A sentence about the first fault, or undefined where there is none
@@ -53,6 +56,10 @@ class Keys {
   private readonly list: string[] = []
   private set: Set<string> | undefined
 
+  get count(): number {
+    return this.set?.size ?? this.list.length
+  }
+
   /** False where the key has been added before. */
   add(key: string): boolean {
     if (this.set !== undefined) {
@@ -70,7 +77,9 @@ class Keys {
 function keyFault(quoted: string, keys: Keys | undefined): string | undefined {
   const key = quoted.includes('\\') ? String(JSON.parse(quoted)) : quoted.slice(1, -1)
   if (key === '__proto__' || key === 'constructor') return `The key "${key}" is not allowed.`
-  return keys?.add(key) === false ? `The key "${key.slice(0, 64)}" stands twice in one object.` : undefined
+  if (keys === undefined) return undefined
+  if (!keys.add(key)) return `The key "${key.slice(0, 64)}" stands twice in one object.`
+  return keys.count > KEYS_LIMIT ? `An object has more than ${KEYS_LIMIT} keys.` : undefined
 }
 
 function isUnsound(text: string): boolean {

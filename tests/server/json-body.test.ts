@@ -17,6 +17,8 @@ const send = (payload: string | Buffer) =>
     payload,
     headers: { 'content-type': 'application/json' },
   })
+const objectOf = (keys: number) =>
+  JSON.stringify(Object.fromEntries(Array.from({ length: keys }, (_, key) => [`key${key}`, key])))
 const nested = (depth: number) => `${'['.repeat(depth)}${']'.repeat(depth)}`
 
 describe('a body that readers would not agree on', () => {
@@ -29,6 +31,7 @@ describe('a body that readers would not agree on', () => {
     ['constructor', '{"constructor":{"prototype":{}}}', /constructor/],
     ['21 levels', nested(21), /20 levels/],
     ['10,000 levels', nested(10_000), /20 levels/],
+    ['101 keys in one object', objectOf(101), /more than 100 keys/],
     ['half a surrogate pair', '{"loads":"\\ud83d"}', /surrogate/],
     ['half a surrogate pair in a key', '{"\\udc00":1}', /surrogate/],
     ['NUL', '{"loads":"a\\u0000b"}', /NUL/],
@@ -85,6 +88,7 @@ describe('jsonFault', () => {
     expect(jsonFault('[{"a":1},{"a":2}]')).toBeUndefined()
     expect(jsonFault('{"a":{"a":{"a":1}}}')).toBeUndefined()
     expect(jsonFault(nested(20))).toBeUndefined()
+    expect(jsonFault(`[${objectOf(100)},${objectOf(100)}]`)).toBeUndefined()
     expect(jsonFault('{"a":"\\ud83d\\ude00 \\\\u0000"}')).toBeUndefined()
   })
 })
