@@ -20,6 +20,8 @@ const CONDITIONS: Conditions = {
   'other-connection': ({ values }) => `${CONNECTED[values.connection]}`,
   'higher-voltage': ({ values }, f) => `Mit einer Batterie mit ${f.volts(values.nominalV)}`,
   'larger-battery': ({ values }, f) => `Mit einer Batterie von ${f.ampHours(values.capacityAh)}`,
+  'other-battery': ({ nominalV, capacityAh }, f) =>
+    `Mit einer Batterie mit ${f.volts(nominalV)} und ${f.ampHours(capacityAh)}`,
   'other-chemistry': ({ values }) =>
     `Mit einer gleich großen Batterie anderer Art (${words.chemistries[values.chemistry]})`,
   'soft-start': ({ loads, values }, f) =>

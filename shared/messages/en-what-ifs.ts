@@ -18,6 +18,8 @@ const CONDITIONS: Conditions = {
   'other-connection': ({ values }) => `${CONNECTED[values.connection]}`,
   'higher-voltage': ({ values }, f) => `With a ${f.volts(values.nominalV)} battery`,
   'larger-battery': ({ values }, f) => `With a battery of ${f.ampHours(values.capacityAh)}`,
+  'other-battery': ({ nominalV, capacityAh }, f) =>
+    `With a ${f.volts(nominalV)} battery of ${f.ampHours(capacityAh)}`,
   'other-chemistry': ({ values }) => `With a ${words.chemistries[values.chemistry]} battery of the same size`,
   'soft-start': ({ loads, values }, f) =>
     `If ${named(loads)} takes at most ${f.watts(values.limitW)} to start (a soft starter or a gentler model)`,

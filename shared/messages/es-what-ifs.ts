@@ -20,6 +20,8 @@ const CONDITIONS: Conditions = {
   'other-connection': ({ values }) => `${CONNECTED[values.connection]}`,
   'higher-voltage': ({ values }, f) => `Con una batería de ${f.volts(values.nominalV)}`,
   'larger-battery': ({ values }, f) => `Con una batería de ${f.ampHours(values.capacityAh)}`,
+  'other-battery': ({ nominalV, capacityAh }, f) =>
+    `Con una batería de ${f.volts(nominalV)} y ${f.ampHours(capacityAh)}`,
   'other-chemistry': ({ values }) => `Con una ${words.chemistries[values.chemistry]} de la misma capacidad`,
   'soft-start': ({ loads, values }, f) =>
     `Con ${f.watts(values.limitW)} como máximo al arrancar (${named(loads, f)}, con un arrancador suave o un modelo más ` +

@@ -20,6 +20,8 @@ const CONDITIONS: Conditions = {
   'other-connection': ({ values }) => `${CONNECTED[values.connection]}`,
   'higher-voltage': ({ values }, f) => `Avec une batterie de ${f.volts(values.nominalV)}`,
   'larger-battery': ({ values }, f) => `Avec une batterie de ${f.ampHours(values.capacityAh)}`,
+  'other-battery': ({ nominalV, capacityAh }, f) =>
+    `Avec une batterie de ${f.volts(nominalV)} et ${f.ampHours(capacityAh)}`,
   'other-chemistry': ({ values }) => `Avec une ${words.chemistries[values.chemistry]} de même capacité`,
   'soft-start': ({ loads, values }, f) =>
     `Avec ${f.watts(values.limitW)} au plus au démarrage (${named(loads, f)}, avec un démarreur progressif ou un modèle ` +

@@ -50,6 +50,26 @@ describe('sentences of what-ifs', () => {
     expect(writer.whatIf(told, [listed('Kettle')], 'GBP')).toMatch(/will do\.$/)
   })
 
+  it('speaks of one battery where both its voltage and its size change', () => {
+    const { priceDifference: _, ...rest } = turns
+    const both: WhatIf = {
+      ...rest,
+      kind: 'combined',
+      loadIds: [],
+      values: {
+        steps: [
+          { kind: 'higher-voltage', loadIds: [], values: { nominalV: 48 } },
+          { kind: 'larger-battery', loadIds: [], values: { capacityAh: 100 } },
+        ],
+      },
+    }
+    const told = (locale: string) => plain(writerFor(locale).whatIf(both, [], 'GBP'))
+    expect(told('en-GB')).toBe('With a 48 V battery of 100 Ah, the Towpath 1500 will do: £250.00.')
+    expect(told('de-DE')).toMatch(/^Mit einer Batterie mit 48 V und 100 Ah reicht /)
+    expect(told('fr-FR')).toMatch(/^Avec une batterie de 48 V et 100 Ah, /)
+    expect(told('es-ES')).toMatch(/^Con una batería de 48 V y 100 Ah, /)
+  })
+
   it('joins two changes, each with its own loads', () => {
     const { priceDifference: _, ...rest } = turns
     const both: WhatIf = {
