@@ -17,6 +17,7 @@ await build({
       main: `${root}server/main.ts`,
       cli: `${root}server/cli/main.ts`,
       'range-worker': `${root}server/range-files/range-worker.ts`,
+      'sqlite-thread': `${root}server/store/sqlite-thread.ts`,
     },
     `${root}dist/server`,
   ),

@@ -1,6 +1,5 @@
-import { existsSync } from 'node:fs'
-import { fileURLToPath } from 'node:url'
-import { Worker } from 'node:worker_threads'
+import type { Worker } from 'node:worker_threads'
+import { startThread } from '../thread.ts'
 import { checkStored, type Draft, type DraftReading, readDraft, type StoredReading } from './draft.ts'
 
 /** What the thread is asked. */
@@ -174,18 +173,9 @@ function fail(job: Job, error: RangeReaderError): void {
   job.reject(error)
 }
 
-/** Starts the thread as a release has it, or, where the server runs from its sources, as it is made now. */
-async function startWorker(): Promise<Worker> {
-  const options = { resourceLimits: { maxOldGenerationSizeMb: HEAP_MB } }
-  const built = new URL('./range-worker.js', import.meta.url)
-  if (existsSync(built)) return new Worker(built, options)
-  const { build } = await import('esbuild')
-  const { outputFiles } = await build({
-    entryPoints: [fileURLToPath(new URL('../../server/range-files/range-worker.ts', import.meta.url))],
-    bundle: true,
-    write: false,
-    platform: 'node',
-    format: 'cjs',
-  })
-  return new Worker(outputFiles[0]?.text ?? '', { ...options, eval: true })
+function startWorker(): Promise<Worker> {
+  return startThread(
+    { name: 'range-worker', source: './range-files/range-worker.ts' },
+    { resourceLimits: { maxOldGenerationSizeMb: HEAP_MB } },
+  )
 }

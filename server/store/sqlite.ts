@@ -1,28 +1,35 @@
 import { mkdirSync } from 'node:fs'
 import { dirname } from 'node:path'
-import Database from 'better-sqlite3'
-import { Kysely, SqliteDialect } from 'kysely'
+import {
+  CompiledQuery,
+  type DatabaseConnection,
+  type Driver,
+  Kysely,
+  SqliteAdapter,
+  SqliteIntrospector,
+  SqliteQueryCompiler,
+} from 'kysely'
 import type { Backend } from './backend.ts'
+import { openConnection, type SqliteConnection } from './sqlite-connection.ts'
 import type { Tables } from './tables.ts'
-
-/** How long a statement waits for another process that writes. It blocks this one, so it is short. [ms] */
-const BUSY_TIMEOUT_MS = 1000
 
 /**
  * Opens a SQLite file, made with its folder where there is none.
  *
  * @param file - Path of the file
- * @returns The database
- * @throws The database's error where the file can't be opened
+ * @returns The database; where the file can't be opened, the first statement fails
+ * @throws The file system's error where the folder can't be made
  */
 export function sqliteBackend(file: string): Backend {
   mkdirSync(dirname(file), { recursive: true })
-  const database = new Database(file, { timeout: BUSY_TIMEOUT_MS })
-  database.pragma('journal_mode = WAL')
-  // FULL: an acknowledged write outlives a loss of power, not only a crash of this process.
-  database.pragma('synchronous = FULL')
-  database.pragma('foreign_keys = ON')
-  const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database }) })
+  const db = new Kysely<Tables>({
+    dialect: {
+      createAdapter: () => new SqliteAdapter(),
+      createDriver: () => driverFor(file),
+      createIntrospector: (kysely) => new SqliteIntrospector(kysely),
+      createQueryCompiler: () => new SqliteQueryCompiler(),
+    },
+  })
   return {
     kind: 'sqlite',
     db,
@@ -30,6 +37,39 @@ export function sqliteBackend(file: string): Backend {
     announce: async () => {},
     listen: () => {},
     close: () => db.destroy(),
+  }
+}
+
+/** One connection, lent to one asker at a time. */
+function driverFor(file: string): Driver {
+  let connection: SqliteConnection | undefined
+  let free: Promise<void> = Promise.resolve()
+  let giveBack = (): void => {}
+  const say = (sql: string) => async (lent: DatabaseConnection) => {
+    await lent.executeQuery(CompiledQuery.raw(sql))
+  }
+  return {
+    async init() {
+      connection = await openConnection(file)
+    },
+    async acquireConnection() {
+      const before = free
+      let release = (): void => {}
+      free = new Promise((resolve) => {
+        release = resolve
+      })
+      await before
+      giveBack = release
+      if (connection === undefined) throw new TypeError('The database connection is not open')
+      return connection
+    },
+    releaseConnection: async () => giveBack(),
+    beginTransaction: say('begin'),
+    commitTransaction: say('commit'),
+    rollbackTransaction: say('rollback'),
+    async destroy() {
+      await connection?.close()
+    },
   }
 }
 

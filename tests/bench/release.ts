@@ -20,6 +20,7 @@ export async function buildRelease(): Promise<void> {
   await buildAsReleased('release', {
     main: '../../server/main.ts',
     'range-worker': '../../server/range-files/range-worker.ts',
+    'sqlite-thread': '../../server/store/sqlite-thread.ts',
   })
 }
 

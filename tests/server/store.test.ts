@@ -2,7 +2,7 @@ import { chmodSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import Database from 'better-sqlite3'
-import { sql } from 'kysely'
+import { CompiledQuery, sql } from 'kysely'
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest'
 import kingcup from '../../server/demo/kingcup.json' with { type: 'json' }
 import { hashOf, makeSecret } from '../../server/store/key-secret.ts'
@@ -11,7 +11,8 @@ import { openStore } from '../../server/store/open.ts'
 import { postgresBackend } from '../../server/store/postgres.ts'
 import { seedDemoShops } from '../../server/store/seed.ts'
 import { sqlStore } from '../../server/store/sql-store.ts'
-import { sqliteBackend } from '../../server/store/sqlite.ts'
+import { isSqliteUnavailable, sqliteBackend } from '../../server/store/sqlite.ts'
+import { openConnection } from '../../server/store/sqlite-connection.ts'
 import {
   type NewVersion,
   type Store,
@@ -254,7 +255,7 @@ describe('a SQLite file that can not be used', () => {
     expect(database.pragma('journal_mode', { simple: true })).toBe('wal')
     database.close()
     await store.close()
-    expect(readFileSync(new URL('../../server/store/sqlite.ts', import.meta.url), 'utf8')).toContain(
+    expect(readFileSync(new URL('../../server/store/sqlite-thread.ts', import.meta.url), 'utf8')).toContain(
       "pragma('synchronous = FULL')",
     )
   })
@@ -271,6 +272,31 @@ describe('a SQLite file that can not be used', () => {
     other.close()
     expect(await store.writeRange(version('2'), 1)).toMatchObject({ ok: true })
     await store.close()
+  })
+
+  it('keeps nobody waiting while it waits for the lock of another process', async () => {
+    const file = newFile()
+    const store = await openStore(`sqlite:${file}`, 0)
+    await store.createShop(version('1'))
+    const other = new Database(file)
+    other.exec('begin immediate')
+    const order: string[] = []
+    const write = store.writeRange(version('2'), 1).catch(() => order.push('write given up'))
+    await new Promise((resolve) => setTimeout(resolve, 20))
+    order.push('shopper answered')
+    await write
+    expect(order).toEqual(['shopper answered', 'write given up'])
+    other.close()
+    await store.close()
+  })
+
+  it('says that it is unavailable once its thread has ended', async () => {
+    const connection = await openConnection(newFile())
+    const select = CompiledQuery.raw('select 1 as one')
+    expect(await connection.executeQuery(select)).toEqual({ rows: [{ one: 1 }] })
+    await connection.close()
+    const error = await connection.executeQuery(select).catch((reason: unknown) => reason)
+    expect(isSqliteUnavailable(error)).toBe(true)
   })
 
   it('is unavailable when the disk is full, keeps its range, and recovers when there is room', async () => {

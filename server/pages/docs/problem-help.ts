@@ -103,7 +103,7 @@ export const PROBLEM_HELP: Readonly<Record<ProblemCode, ProblemHelp>> = {
   },
   'store-unavailable': {
     cause: 'The database does not answer. Shoppers are still answered from memory; nothing can be written.',
-    fix: 'Try again after the seconds in Retry-After. Nothing of the refused write was kept.',
+    fix: 'Try again after the seconds in Retry-After. Nothing of the refused write was kept, unless the database was lost between keeping it and saying so: then all of it was, and the same If-Match is answered with 412.',
   },
   overloaded: {
     cause: 'More requests are waiting than can be answered soon, so this one was turned away at once.',
