@@ -19,6 +19,7 @@ export const AJV_OPTIONS = {
 const PAUSE_MS = 100
 
 type SchemaController = NonNullable<FastifyServerOptions['schemaController']>
+type Factories = NonNullable<SchemaController['compilersFactory']>
 
 /** Validators that are made when they are first needed. */
 export interface Validators {
@@ -73,12 +74,10 @@ export function lazyValidators(): Validators {
   }
 }
 
-function factoriesOf(compile: FastifySchemaCompiler<JsonSchema>): SchemaController['compilersFactory'] {
+function factoriesOf(compile: FastifySchemaCompiler<JsonSchema>): Factories {
   return {
     // Fastify's type has a bare schema handed over; what it hands over is a route's part with its schema.
-    buildValidator: (() => compile) as unknown as NonNullable<
-      SchemaController['compilersFactory']
-    >['buildValidator'],
+    buildValidator: (() => compile) as unknown as NonNullable<Factories['buildValidator']>,
     // No route names a schema of its replies.
     buildSerializer: () => () => JSON.stringify,
   }

@@ -12,6 +12,21 @@ import { COLUMNS } from './columns.ts'
  * @returns The file's text; of an empty list the headers alone, which make a template
  */
 export function writeCsvList(range: RangeDocument, list: PartList): string {
+  const lines = sheetOf(range, list).map((cells) => cells.map(quoted).join(','))
+  return `\uFEFF${lines.join('\r\n')}\r\n`
+}
+
+/** Rows of cells, the headers first. */
+export type Sheet = readonly (readonly string[])[]
+
+/**
+ * A list of parts as rows of cells.
+ *
+ * @param range - The range
+ * @param list - Which of its lists
+ * @returns Headers and cells
+ */
+export function sheetOf(range: RangeDocument, list: PartList): Sheet {
   const columns = COLUMNS[list]
   const rows = range[list].map((part) =>
     columns.map((column) => {
@@ -20,8 +35,7 @@ export function writeCsvList(range: RangeDocument, list: PartList): string {
       return writeCell(column, value)
     }),
   )
-  const lines = [columns.map(({ name }) => name), ...rows].map((cells) => cells.map(quoted).join(','))
-  return `\uFEFF${lines.join('\r\n')}\r\n`
+  return [columns.map(({ name }) => name), ...rows]
 }
 
 function quoted(text: string): string {

@@ -4,9 +4,9 @@
  * Error = (predicted - printed) / printed. Rows with short-rate figures reuse points of the same block: they
  * test the voltage and the interpolation, not the prediction of an unknown block.
  */
-import { predictRuntime } from '../../core/battery/runtime.ts'
 import type { OtherRate } from '../../core/range/range-document.ts'
-import { AGM_BLOCKS, AGM_MINUTES, type AgmBlock, blockPowerW } from '../reference/data/battery-agm-blocks.ts'
+import { AGM_BLOCKS, AGM_MINUTES, type AgmBlock } from '../reference/data/battery-agm-blocks.ts'
+import { printedPowerRun } from '../reference/values/runtime.ts'
 
 interface Point {
   readonly minutes: number
@@ -37,18 +37,7 @@ const BANDS: readonly (readonly [string, number, number])[] = [
 
 function pointsOf(block: AgmBlock, otherRates: readonly OtherRate[]): readonly Point[] {
   return AGM_MINUTES.map((minutes, index) => {
-    const run = predictRuntime({
-      bank: {
-        nominalV: 12,
-        chemistry: 'agm',
-        capacityAh: block.capacityAh.h20,
-        otherRates,
-        minSocFraction: 0,
-        internalResistanceOhm: block.resistanceOhm,
-      },
-      dcPowerW: blockPowerW(block.powerWPerCell.v175[index] ?? 0),
-      cutOffV: 10.5,
-    })
+    const run = printedPowerRun(block, index, otherRates)
     const hours = minutes / 60
     return { minutes, error: run.hours / hours - 1, inBand: run.hoursLow <= hours && hours <= run.hoursHigh }
   })

@@ -1,31 +1,6 @@
 import * as fc from 'fast-check'
-import type { RangeDocument } from '../../core/range/range-document.ts'
-import { writeCell } from '../../server/range-files/cells.ts'
-import { COLUMNS } from '../../server/range-files/columns.ts'
-import type { PartList } from '../../shared/contract/range-admin.ts'
+import type { Sheet } from '../../server/range-files/write-csv-list.ts'
 import { hostileText } from './hostile.ts'
-
-/** Rows of cells, the headers first. */
-export type Sheet = readonly (readonly string[])[]
-
-/**
- * A list of parts as rows of cells.
- *
- * @param range - The range
- * @param list - Which of its lists
- * @returns Headers and cells
- */
-export function sheetOf(range: RangeDocument, list: PartList): Sheet {
-  const columns = COLUMNS[list]
-  const rows = range[list].map((part) =>
-    columns.map((column) => {
-      let value: unknown = part
-      for (const name of column.path) value = (value as Record<string, unknown> | undefined)?.[name]
-      return writeCell(column, value)
-    }),
-  )
-  return [columns.map(({ name }) => name), ...rows]
-}
 
 /** How a file is written: each of these is a way in which spreadsheets and people do. */
 export const fileStyle = fc.record({

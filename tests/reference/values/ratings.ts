@@ -197,36 +197,14 @@ export const RATINGS: Topic = {
   tables: [
     ...voltsAmpsTables,
     ...cookingTables,
-    {
-      document: 'usc-42-6295',
-      table: '(c)(1), louvred room units from 1990',
-      quantity: 'input at the least efficiency allowed',
-      unit: 'W',
-      how: 'computed',
-      standing: 'derived',
-      tolerance: { absolute: 0.5 },
-      because: 'capacity over the printed limit, to the watt',
-      rows: ROOM_UNITS.map(({ btuPerHour, eer1990, w1990 }) => [
-        `${btuPerHour} Btu/h at ${eer1990}`,
-        w1990,
-        () => coolingW(btuPerHour, eer1990),
-      ]),
-    },
-    {
-      document: '10-cfr-430-32',
-      table: '(b) table 3, louvred room units until 26 May 2026',
-      quantity: 'input at the least efficiency allowed',
-      unit: 'W',
-      how: 'computed',
-      standing: 'derived',
-      tolerance: { absolute: 0.5 },
-      because: 'capacity over the printed limit, to the watt',
-      rows: ROOM_UNITS.map(({ btuPerHour, ceer2014, w2014 }) => [
-        `${btuPerHour} Btu/h at ${ceer2014}`,
-        w2014,
-        () => coolingW(btuPerHour, ceer2014),
-      ]),
-    },
+    roomUnits('usc-42-6295', '(c)(1), louvred room units from 1990', ({ eer1990, w1990 }) => [
+      eer1990,
+      w1990,
+    ]),
+    roomUnits('10-cfr-430-32', '(b) table 3, louvred room units until 26 May 2026', ({ ceer2014, w2014 }) => [
+      ceer2014,
+      w2014,
+    ]),
     {
       document: 'e-bike-study',
       table: 'ten chargers of 185 W',
@@ -270,6 +248,29 @@ export const RATINGS: Topic = {
 }
 
 /** Shaft watts at which a plate in watts takes as much as one of a metric horsepower, found by halving. */
+/** The watts that one law's least efficiency makes of each capacity. */
+function roomUnits(
+  document: DocumentId,
+  table: string,
+  limitOf: (unit: (typeof ROOM_UNITS)[number]) => readonly [leastEer: number, inputW: number],
+): PublishedTable {
+  return {
+    document,
+    table,
+    quantity: 'input at the least efficiency allowed',
+    unit: 'W',
+    how: 'computed',
+    standing: 'derived',
+    tolerance: { absolute: 0.5 },
+    because: 'capacity over the printed limit, to the watt',
+    rows: ROOM_UNITS.map((unit) => {
+      const { btuPerHour } = unit
+      const [leastEer, inputW] = limitOf(unit)
+      return [`${btuPerHour} Btu/h at ${leastEer}`, inputW, () => coolingW(btuPerHour, leastEer)]
+    }),
+  }
+}
+
 function metricHorsepowerW(): number {
   const wanted = plateW('1 CV', 230)
   let low = 700
